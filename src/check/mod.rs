@@ -1,0 +1,95 @@
+//! Checks over a whole book and its vans. Each rule is a file; a check reads and changes nothing.
+
+mod capability_contract;
+mod choice_uncovered;
+mod condition_never;
+mod duplicate_key;
+mod figure_facts;
+mod language_missing;
+mod missing_file;
+mod module_unused;
+mod needs_circle;
+pub mod output_link;
+
+mod personal_data;
+mod place_outside;
+mod possible;
+mod text_names;
+mod translation_differs;
+mod value_facts;
+mod wiring_names;
+
+use crate::diag::{Acc, Rule, rules};
+use crate::model::book::Book;
+use crate::model::van::Van;
+
+/// What checks look at.
+#[derive(Clone, Copy)]
+pub struct Checked<'a> {
+    /// The book.
+    pub book: &'a Book,
+    /// Its vans.
+    pub vans: &'a [Van],
+}
+
+/// One check.
+pub struct Check {
+    /// The rules of its own; a check may also find what rules of the earlier phases ask.
+    pub rules: &'static [&'static Rule],
+    /// Looks, and says what is wrong.
+    pub run: fn(&mut Acc, Checked),
+}
+
+/// All checks, by the name of their file.
+pub static CHECKS: &[&Check] = &[
+    &capability_contract::CHECK,
+    &choice_uncovered::CHECK,
+    &condition_never::CHECK,
+    &duplicate_key::CHECK,
+    &figure_facts::CHECK,
+    &language_missing::CHECK,
+    &missing_file::CHECK,
+    &module_unused::CHECK,
+    &needs_circle::CHECK,
+    &personal_data::CHECK,
+    &place_outside::CHECK,
+    &text_names::CHECK,
+    &translation_differs::CHECK,
+    &value_facts::CHECK,
+    &wiring_names::CHECK,
+];
+
+/// Runs all checks.
+pub fn check(acc: &mut Acc, book: &Book, vans: &[Van]) {
+    for check in CHECKS {
+        (check.run)(acc, Checked { book, vans });
+    }
+}
+
+/// All rules there are, by name.
+pub fn rules() -> Vec<&'static Rule> {
+    let own = CHECKS.iter().flat_map(|check| check.rules.iter().copied());
+    let mut all: Vec<_> = rules::EARLY.iter().copied().chain(own).chain([&output_link::RULE]).collect();
+    all.sort_by_key(|rule| rule.id);
+    all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rules_have_names_of_their_own_and_say_everything() {
+        let rules = rules();
+        for pair in rules.windows(2) {
+            assert_ne!(pair[0].id, pair[1].id);
+        }
+        for rule in rules {
+            assert!(crate::model::files::forms::is_id(rule.id), "{}", rule.id);
+            for text in [rule.asks, rule.why, rule.source, rule.wrong, rule.right] {
+                assert!(text.len() > 5, "{} leaves something unsaid", rule.id);
+            }
+            assert!(rule.asks.ends_with('.') && rule.why.ends_with('.'), "{}: whole sentences", rule.id);
+        }
+    }
+}

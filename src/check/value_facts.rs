@@ -1,0 +1,126 @@
+//! Values, lives, readings and loads of a module are sound in themselves.
+
+use super::{Check, Checked};
+use crate::diag::{Acc, Diagnostic, rules, suggest};
+use crate::model::book::Module;
+use crate::model::files::module::ValueFacts;
+use crate::model::quantity::{Dimension, Quantity, QuantityRange, UNITS, Unit};
+use crate::model::source::At;
+
+pub(super) static CHECK: Check = Check { rules: &[], run };
+
+fn run(acc: &mut Acc, checked: Checked) {
+    for module in &checked.book.modules {
+        for (name, facts) in module.facts.values.iter().filter(|(name, _)| name.span.file == module.file) {
+            value(acc, name, facts);
+        }
+        for (_, life) in module.facts.life.iter() {
+            interval(acc, &life.every);
+        }
+        for (_, reading) in module.facts.reading.iter() {
+            unit(acc, &reading.unit);
+            named(acc, module, &reading.expect);
+        }
+        for load in &module.facts.load {
+            named(acc, module, &load.draw);
+        }
+    }
+}
+
+fn value(acc: &mut Acc, name: &At<String>, facts: &ValueFacts) {
+    let kinds = [facts.unit.is_some(), !facts.choices.is_empty(), facts.text];
+    if kinds.iter().filter(|kind| **kind).count() != 1 {
+        let found = Diagnostic::new(
+            &rules::VALUE_FACTS,
+            name.span,
+            format!("`{}` is not one of a quantity, a choice and free words", name.value),
+        );
+        acc.add(found.help("give it exactly one of `unit`, `choices` and `text = true`"));
+        return;
+    }
+    if let Some(symbol) = &facts.unit {
+        let unit = unit(acc, symbol);
+        range(acc, facts, unit);
+    }
+    for word in facts
+        .silent
+        .iter()
+        .map(|word| (&*word.value.0, word.span))
+        .chain(facts.words.iter().map(|(word, _)| (word.value.as_str(), word.span)))
+    {
+        if !facts.choices.iter().any(|choice| &*choice.value == word.0) {
+            let found = Diagnostic::new(
+                &rules::UNKNOWN_CHOICE,
+                word.1,
+                format!("`{}` is not a choice of `{}`", word.0, name.value),
+            );
+            acc.add(found.help(suggest::did_you_mean(word.0, facts.choices.iter().map(|choice| &*choice.value.0))));
+        }
+    }
+    if let Some(default) = &facts.default {
+        crate::resolve::value(acc, facts, &name.value, default);
+    }
+}
+
+fn unit(acc: &mut Acc, symbol: &At<String>) -> Option<Unit> {
+    let unit = Unit::find(symbol);
+    if unit.is_none() {
+        let found = Diagnostic::new(
+            &rules::QUANTITY_FORM,
+            symbol.span,
+            format!("`{}` is not a unit that is known here", symbol.value),
+        );
+        acc.add(found.help(suggest::did_you_mean(symbol, UNITS.iter().map(|unit| unit.symbol))));
+    }
+    unit
+}
+
+fn range(acc: &mut Acc, facts: &ValueFacts, unit: Option<Unit>) {
+    let (Some(text), Some(unit)) = (&facts.range, unit) else {
+        return;
+    };
+    match QuantityRange::parse(text) {
+        Ok(range) if range.unit.dimension == unit.dimension => {}
+        Ok(_) => {
+            let found = Diagnostic::new(
+                &rules::VALUE_UNIT,
+                text.span,
+                format!("`{}` is not {}, which the value is", text.value, unit.dimension.name()),
+            );
+            acc.add(found.help(format!("give it in `{}`", unit.symbol)));
+        }
+        Err(error) => acc.add(Diagnostic::new(&rules::QUANTITY_FORM, text.span, error.to_string()).help(error.help())),
+    }
+}
+
+fn interval(acc: &mut Acc, every: &At<String>) {
+    match Quantity::parse(every) {
+        Ok(quantity)
+            if matches!(quantity.unit.dimension, Dimension::Months | Dimension::Days) && quantity.amount >= 1.0 => {}
+        Ok(_) => {
+            let found = Diagnostic::new(
+                &rules::VALUE_UNIT,
+                every.span,
+                format!("`{}` is not an interval of the calendar", every.value),
+            );
+            acc.add(found.help("give it in days, weeks, months or years, as in `24 months`"));
+        }
+        Err(error) => acc.add(Diagnostic::new(&rules::QUANTITY_FORM, every.span, error.to_string()).help(error.help())),
+    }
+}
+
+/// A quantity, a range, or the name of a value or figure.
+fn named(acc: &mut Acc, module: &Module, text: &At<String>) {
+    let facts = &module.facts;
+    let known = facts.values.names().chain(facts.figures.names());
+    let is_named = known.clone().any(|name| name == text.value);
+    if is_named || Quantity::parse(text).is_ok() || QuantityRange::parse(text).is_ok() {
+        return;
+    }
+    let found = Diagnostic::new(
+        &rules::UNKNOWN_VALUE,
+        text.span,
+        format!("`{}` is no value or figure of this module, and no quantity", text.value),
+    );
+    acc.add(found.help(suggest::did_you_mean(text, known)));
+}

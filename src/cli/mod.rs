@@ -1,0 +1,65 @@
+//! The commands: one file each. Exit 0 done, 1 the book has problems, 2 wrong usage, 3 the machine failed.
+
+mod assemble;
+mod explain;
+mod inspect;
+mod schemas;
+mod shared;
+
+use clap::{Parser, Subcommand};
+use shared::Shared;
+use std::process::ExitCode;
+
+/// Owner guides for campervans, motorhomes and caravans: one for each vehicle, assembled from component modules.
+#[derive(Parser)]
+#[command(version, about, args_conflicts_with_subcommands = true)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Option<Command>,
+    #[command(flatten)]
+    bare: assemble::Assemble,
+    #[command(flatten)]
+    shared: Shared,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    Assemble(assemble::Assemble),
+    Inspect(inspect::Inspect),
+    Explain(explain::Explain),
+    Schemas(schemas::Schemas),
+}
+
+/// What a command ends with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Outcome {
+    /// Done.
+    Done = 0,
+    /// The book has problems.
+    Problems = 1,
+    /// The command was used wrongly.
+    Usage = 2,
+}
+
+/// The exit code when disk, rights or network failed.
+const MACHINE: u8 = 3;
+
+/// Runs the command of the command line.
+pub fn run() -> ExitCode {
+    let arguments = Arguments::parse();
+    let shared = &arguments.shared;
+    let outcome = match &arguments.command {
+        None => assemble::run(&arguments.bare, shared),
+        Some(Command::Assemble(command)) => assemble::run(command, shared),
+        Some(Command::Inspect(command)) => inspect::run(command, shared),
+        Some(Command::Explain(command)) => explain::run(command),
+        Some(Command::Schemas(command)) => schemas::run(command),
+    };
+    match outcome {
+        Ok(outcome) => ExitCode::from(outcome as u8),
+        Err(error) => {
+            eprintln!("lockerleaf: {error}");
+            ExitCode::from(MACHINE)
+        }
+    }
+}

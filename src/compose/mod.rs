@@ -1,0 +1,120 @@
+//! Compose: what the guide of one van says, in one language. It knows no output format.
+
+mod entries;
+mod facts;
+mod lists;
+pub mod order;
+mod place_page;
+mod routines;
+mod shape;
+mod show;
+mod views;
+mod warnings;
+mod words;
+
+use crate::model::book::Book;
+use crate::model::files::forms::System;
+use crate::model::guide::{Guide, Identity, Page, PageBody, Routined, Shown};
+use crate::model::phrases::Phrases;
+use crate::model::van::Van;
+
+/// Composes the guide of `van` in `language`, with the words of the theme in that language.
+pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Phrases) -> Guide<'a> {
+    let mut guide = Guide {
+        language,
+        languages: book.settings.languages.iter().map(String::as_str).collect(),
+        identity: identity(book, van),
+        shape: shape::shape(book, van),
+        places: entries::places(van, language),
+        fits: entries::fits(book, van, language),
+        views: Default::default(),
+        pages: vec![],
+    };
+    guide.views = views::views(book, van, language, phrases);
+    let composer = Composer { book, van, language, phrases };
+    let pages = composer.pages(&guide);
+    warnings::mark_places(&mut guide, &pages);
+    guide.pages = pages;
+    guide
+}
+
+fn identity<'a>(book: &'a Book, van: &'a Van) -> Identity<'a> {
+    let settings = &book.settings;
+    Identity {
+        key: &van.key.value,
+        title: &van.title,
+        model: &book.models[van.model].facts.title.value,
+        year: van.year,
+        dealer_name: &settings.dealer_name,
+        dealer_phone: &settings.dealer_phone,
+        dealer_email: &settings.dealer_email,
+        dealer_web: &settings.dealer_web,
+        dealer_hours: &settings.dealer_hours,
+        address: &settings.address,
+    }
+}
+
+/// What composing one guide looks at.
+struct Composer<'a, 'p> {
+    book: &'a Book,
+    van: &'a Van,
+    language: &'a str,
+    phrases: &'p Phrases,
+}
+
+impl<'a> Composer<'a, '_> {
+    fn pages(&self, guide: &Guide<'a>) -> Vec<Page<'a>> {
+        let mut pages = vec![self.page("", "home", PageBody::Home)];
+        pages.extend((0..self.van.places.len()).map(|place| self.place_page(place)));
+        pages.extend((0..self.van.fits.len()).map(|fit| self.fit_page(guide, fit)));
+        pages.extend(self.systems().map(|system| self.system_page(system)));
+        pages.extend(self.routine_pages());
+        pages.push(self.page("places", "places", PageBody::Places));
+        pages.push(self.page("tasks", "tasks", PageBody::Tasks(self.by_system(crate::model::text::Role::Task))));
+        pages.push(self.page("faults", "faults", PageBody::Faults(self.by_system(crate::model::text::Role::Fault))));
+        pages.push(self.page("dates", "dates", PageBody::Dates(self.all_dates())));
+        pages.push(self.page("warnings", "warnings", PageBody::Warnings(self.all_warnings())));
+        pages.push(self.page("emergency", "emergency", PageBody::Emergency(self.emergency())));
+        pages.push(self.page("words", "words", PageBody::Words(self.word_list(guide))));
+        pages.push(self.page("about", "about", PageBody::About(self.routine_names())));
+        pages
+    }
+
+    fn page(&self, address: &str, title: &str, body: PageBody<'a>) -> Page<'a> {
+        Page { address: address.to_string(), title: self.phrases.get(&format!("{title}-title")), body }
+    }
+
+    /// The systems that this van has, in their order.
+    fn systems(&self) -> impl Iterator<Item = System> + use<'a> {
+        let (book, van) = (self.book, self.van);
+        System::ALL
+            .iter()
+            .copied()
+            .filter(move |system| van.fits.iter().any(|fit| book.modules[fit.module].system == Some(*system)))
+    }
+
+    /// All sections of a fit that show, in the order of its text.
+    fn shown(&self, fit: usize) -> impl Iterator<Item = (usize, Shown<'a>)> + use<'a> {
+        let (book, language) = (self.book, self.language);
+        let fitted = &self.van.fits[fit];
+        let sections = book.modules[fitted.module].sections.iter().enumerate();
+        sections.filter(move |(number, _)| fitted.shown[*number]).map(move |(number, facts)| {
+            let (_, section) = book.section(facts, language);
+            (number, Shown { fit, origin: facts.origin, section })
+        })
+    }
+
+    fn routine_names(&self) -> Vec<Routined> {
+        let title = |routine: &crate::model::book::Routine| {
+            routine.texts.get(self.language).or(routine.texts.values().next()).map(|text| text.title.value.clone())
+        };
+        self.book
+            .routines
+            .iter()
+            .map(|routine| Routined {
+                name: routine.name.clone(),
+                title: title(routine).unwrap_or_else(|| routine.name.clone()),
+            })
+            .collect()
+    }
+}

@@ -1,0 +1,93 @@
+//! Owner guides for campervans, motorhomes and caravans: one for each vehicle, assembled from component modules.
+//!
+//! The driver tells the whole story: [`look`] loads a book, resolves its vans and checks them; [`assemble`] composes,
+//! renders and writes a guide for each van, unless something is wrong.
+#![warn(missing_docs)]
+
+pub mod check;
+pub mod cli;
+pub mod compose;
+pub mod diag;
+pub mod error;
+pub mod figures;
+pub mod load;
+pub mod model;
+pub mod render;
+pub mod resolve;
+pub mod write;
+
+use diag::{Acc, Diagnostic, rules};
+use error::Error;
+use load::files::Files;
+use model::book::Book;
+use model::van::Van;
+use rayon::prelude::*;
+use render::{Artifact, root::root, theme::Theme};
+use std::path::Path;
+use write::Receipt;
+
+/// A book that was looked at: what it holds, and what is wrong with it.
+pub struct Looked {
+    /// What was read.
+    pub book: Book,
+    /// Its vans, with everything decided.
+    pub vans: Vec<Van>,
+    /// Its theme made ready; none when that failed.
+    pub theme: Option<Theme>,
+    /// What was found.
+    pub acc: Acc,
+}
+
+/// Loads a book, resolves its vans and runs all checks. Only the disk can fail.
+pub fn look(files: &dyn Files) -> Result<Looked, Error> {
+    let mut acc = Acc::default();
+    let book = load::load(&mut acc, files)?;
+    let vans = resolve::resolve(&mut acc, &book);
+    check::check(&mut acc, &book, &vans);
+    let theme = theme(&mut acc, &book, &vans);
+    Ok(Looked { book, vans, theme, acc })
+}
+
+/// Makes the theme ready and tries it on one van, so that a theme that fails is known before anything is written.
+fn theme(acc: &mut Acc, book: &Book, vans: &[Van]) -> Option<Theme> {
+    let tried = Theme::new(&book.theme, &book.settings.languages).and_then(|theme| {
+        if let (Some(van), false) = (vans.first(), acc.has_errors()) {
+            guide(&theme, book, van)?;
+        }
+        root(&theme, &book.settings)?;
+        Ok(theme)
+    });
+    tried
+        .map_err(|message| {
+            acc.add(
+                Diagnostic::new(&rules::THEME_FAILS, None, message).help("look at the template or words that it names"),
+            )
+        })
+        .ok()
+}
+
+/// All files of one van's guide, in memory. What fails is the theme's, in words.
+pub fn guide(theme: &Theme, book: &Book, van: &Van) -> Result<Vec<Artifact>, String> {
+    let languages = book.settings.languages.iter();
+    let guides: Vec<_> =
+        languages.map(|language| compose::compose(book, van, language, theme.phrases(language))).collect();
+    render::render(theme, book, &guides)
+}
+
+/// Writes the guides of those vans that `wanted` picks, and the page that takes a key. Nothing is written when the book
+/// has errors: `None`.
+pub fn assemble(looked: &Looked, out: &Path, wanted: &(dyn Fn(&Van) -> bool + Sync)) -> Result<Option<Receipt>, Error> {
+    let Some(theme) = looked.theme.as_ref().filter(|_| !looked.acc.has_errors()) else {
+        return Ok(None);
+    };
+    let broken = |message: String| Error::new("lay out", "the theme", message);
+    let front = write::write(out, &root(theme, &looked.book.settings).map_err(broken)?)?;
+    let vans: Vec<_> = looked.vans.iter().filter(|van| wanted(van)).collect();
+    let receipts = vans.into_par_iter().map(|van| {
+        let artifacts = guide(theme, &looked.book, van).map_err(broken)?;
+        let receipt = write::write(out, &artifacts)?;
+        let removed = write::prune(out, &van.key.value, &artifacts)?;
+        Ok(Receipt { removed, ..receipt })
+    });
+    receipts.try_reduce(Receipt::default, |a, b| Ok(a.and(b))).map(|receipt| Some(receipt.and(front)))
+}

@@ -1,0 +1,56 @@
+//! The files of a book in a folder. The only file that reads the disk.
+
+use super::files::{Entry, Files};
+use crate::error::Error;
+use std::path::{Path, PathBuf};
+use walkdir::WalkDir;
+
+/// What of the folder belongs to the book.
+const PARTS: [&str; 4] = ["book.toml", "content", "models", "themes"];
+
+/// A book in a folder.
+#[derive(Debug, Clone)]
+pub struct Folder {
+    root: PathBuf,
+}
+
+impl Folder {
+    /// The book in `root`.
+    pub fn new(root: impl Into<PathBuf>) -> Self {
+        Folder { root: root.into() }
+    }
+
+    /// The nearest folder at or above `start` that holds a `book.toml`.
+    pub fn find(start: &Path) -> Option<PathBuf> {
+        start.ancestors().find(|folder| folder.join("book.toml").is_file()).map(Path::to_path_buf)
+    }
+
+    fn entry(&self, root: &Path, path: &Path) -> Option<Entry> {
+        let inside = path.canonicalize().is_ok_and(|real| real.starts_with(root));
+        let relative = path.strip_prefix(&self.root).ok()?;
+        let parts: Vec<_> = relative.components().map(|part| part.as_os_str().to_string_lossy()).collect();
+        let hidden = parts.iter().any(|part| part.starts_with('.'));
+        (!hidden).then(|| Entry { path: parts.join("/"), outside: !inside })
+    }
+}
+
+impl Files for Folder {
+    fn list(&self) -> Result<Vec<Entry>, Error> {
+        let root = self.root.canonicalize().map_err(|e| Error::new("open", &self.root, e))?;
+        let mut entries = Vec::new();
+        for part in PARTS.iter().map(|part| self.root.join(part)).filter(|part| part.exists()) {
+            for found in WalkDir::new(&part).follow_links(true).sort_by_file_name() {
+                let found = found.map_err(|e| Error::new("read", e.path().unwrap_or(&part), &e))?;
+                if found.file_type().is_file() {
+                    entries.extend(self.entry(&root, found.path()));
+                }
+            }
+        }
+        Ok(entries)
+    }
+
+    fn read(&self, path: &str) -> Result<Vec<u8>, Error> {
+        let full = self.root.join(path);
+        std::fs::read(&full).map_err(|e| Error::new("read", full, e))
+    }
+}

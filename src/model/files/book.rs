@@ -1,0 +1,105 @@
+//! `book.toml`: whose guides these are, and how they are published.
+
+use super::forms::{Colour, Id, Language, WebAddress};
+use crate::model::source::At;
+use crate::{record, words};
+
+words! {
+    /// The side of the road that traffic drives on; the nearside is the side of the kerb.
+    Traffic {
+        /// On the left: the nearside is the left.
+        Left = "left",
+        /// On the right: the nearside is the right.
+        Right = "right",
+    }
+    /// Error-correction level of a QR code (ISO/IEC 18004), least first.
+    Correction {
+        /// About 7 % of the code may be lost.
+        L = "L",
+        /// About 15 %.
+        M = "M",
+        /// About 25 %.
+        Q = "Q",
+        /// About 30 %.
+        H = "H",
+    }
+}
+
+record! {
+    /// The book: who publishes these guides, where, and how. Every key may be left out.
+    BookFile {
+        /// Whose guides these are.
+        dealer: Option<Dealer>,
+        /// How guides are made.
+        guides: Option<Guides>,
+        /// What safety coverage is asked.
+        safety: Option<Safety>,
+        /// How labels are printed.
+        labels: Option<Labels>,
+    }
+    /// The dealer, as owners reach them.
+    Dealer {
+        /// The name they trade under.
+        name: Option<String>,
+        /// The telephone number to ring, as it is printed.
+        phone: Option<String>,
+        /// The address for letters by electronic mail.
+        email: Option<String>,
+        /// Their page on the web.
+        web: Option<WebAddress>,
+        /// When somebody answers.
+        hours: Option<String>,
+    }
+    /// How guides are made.
+    Guides {
+        /// The address that labels carry and guides are published under.
+        address: Option<At<WebAddress>>,
+        /// The languages of the guides; the first is the one that every text must have.
+        languages: Vec<At<Language>>,
+        /// The theme: a folder of `themes/`.
+        theme: Option<At<Id>>,
+        /// The side of the road that traffic drives on.
+        traffic: Option<Traffic>,
+        /// The dealer's colour.
+        colour: Option<At<Colour>>,
+    }
+    /// What safety coverage is asked.
+    Safety {
+        /// The least coverage, in hundredths.
+        least: Option<At<f64>>,
+    }
+    /// How labels are printed.
+    Labels {
+        /// The sheet.
+        sheet: Option<Sheet>,
+        /// How far a phone is held from a label, in mm.
+        scan_distance: Option<At<f64>>,
+        /// Error-correction level of labels in dry places.
+        correction: Option<Correction>,
+        /// Error-correction level of labels outside and near water.
+        wet_correction: Option<Correction>,
+    }
+    /// The geometry of a sheet of labels, all in mm.
+    Sheet {
+        /// Width of the paper.
+        width: Option<At<f64>>,
+        /// Height of the paper.
+        height: Option<At<f64>>,
+        /// Labels beside each other.
+        columns: Option<At<u32>>,
+        /// Labels above each other.
+        rows: Option<At<u32>>,
+        /// From the left edge of the paper to the first label.
+        left: Option<At<f64>>,
+        /// From the top edge of the paper to the first label.
+        top: Option<At<f64>>,
+        /// Width of a label.
+        label_width: Option<At<f64>>,
+        /// Height of a label.
+        label_height: Option<At<f64>>,
+        /// Between labels, across.
+        gap_across: Option<At<f64>>,
+        /// Between labels, down.
+        gap_down: Option<At<f64>>,
+    }
+}

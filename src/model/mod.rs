@@ -1,0 +1,10 @@
+//! The types that flow from phase to phase.
+
+pub mod book;
+pub mod files;
+pub mod guide;
+pub mod phrases;
+pub mod quantity;
+pub mod source;
+pub mod text;
+pub mod van;

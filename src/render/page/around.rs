@@ -1,0 +1,109 @@
+//! How the texts of a guide read on a page: links, pictures, slots, signal words.
+
+use super::Stand;
+use crate::model::files::forms::Signal;
+use crate::model::guide::View;
+use crate::model::text::{Block, each_note};
+use crate::model::van::Bound;
+use crate::render::html::{self, Around};
+use crate::render::links::asset;
+
+pub(super) fn rendered(blocks: &[Block], around: &TextAround) -> String {
+    let mut out = String::new();
+    html::blocks(&mut out, blocks, around);
+    out
+}
+
+pub(super) fn gravest(blocks: &[Block]) -> Option<Signal> {
+    let mut gravest = None;
+    each_note(blocks, &mut |note| gravest = gravest.max(Some(note.signal)));
+    gravest
+}
+
+pub(super) fn signal_word(signal: Option<Signal>) -> String {
+    signal.map(|signal| signal.word().to_lowercase()).unwrap_or_default()
+}
+
+/// A text on a page.
+pub(super) struct TextAround<'a> {
+    pub(super) stand: &'a Stand<'a>,
+    pub(super) view: &'a View<'a>,
+    pub(super) deeper: u8,
+}
+
+impl TextAround<'_> {
+    fn places(&self, out: &mut String, places: &[usize], inner: &str) {
+        let guide = self.stand.guide;
+        let href = |place: usize| html::escape(&self.stand.way.to(guide.places[place].code));
+        let code = |place: usize| {
+            format!("<a class=\"code\" href=\"{}\">{}</a>", href(place), html::escape(guide.places[place].code))
+        };
+        match places {
+            [] => out.push_str(inner),
+            [first, ..] => {
+                let codes: Vec<_> = places.iter().map(|place| code(*place)).collect();
+                out.push_str(&format!(
+                    "<a class=\"place-link\" href=\"{}\">{inner}</a> <span class=\"codes\">{}</span>",
+                    href(*first),
+                    codes.join(" ")
+                ));
+            }
+        }
+    }
+}
+
+impl Around for TextAround<'_> {
+    fn link(&self, out: &mut String, number: usize, title: &str, inner: &str) {
+        let guide = self.stand.guide;
+        let href = match self.view.bound.get(number).unwrap_or(&Bound::Nowhere) {
+            Bound::Nowhere => None,
+            Bound::Section(fit, section) => {
+                let entry = &guide.fits[*fit];
+                Some(format!("{}#{}", self.stand.way.to(&format!("part/{}", entry.name)), entry.sections[*section]))
+            }
+            Bound::Fit(fit) => Some(self.stand.way.to(&format!("part/{}", guide.fits[*fit].name))),
+            Bound::Places(places) => return self.places(out, places, inner),
+            Bound::Hazard(_) => Some(self.stand.way.to("warnings")),
+            Bound::Web(address) => Some(address.clone()),
+            Bound::File(path) => Some(self.stand.way.file(&asset(path))),
+        };
+        match href {
+            None => out.push_str(inner),
+            Some(href) => {
+                out.push_str(&format!("<a href=\"{}\"", html::escape(&href)));
+                html::title_attribute(out, title);
+                out.push_str(&format!(">{inner}</a>"));
+            }
+        }
+    }
+
+    fn picture(&self, number: usize) -> String {
+        let path = self
+            .view
+            .text
+            .refs
+            .pictures
+            .get(number)
+            .map(|picture| format!("{}/{}", self.view.folder, picture.value))
+            .unwrap_or_default();
+        self.stand.way.file(&asset(&path))
+    }
+
+    fn slot(&self, number: usize) -> &str {
+        self.view.slots.get(number).map_or("", String::as_str)
+    }
+
+    fn signal(&self, signal: Signal) -> &str {
+        let phrase = match signal {
+            Signal::Danger => "signal-danger",
+            Signal::Warning => "signal-warning",
+            Signal::Caution => "signal-caution",
+            Signal::Notice => "signal-notice",
+        };
+        self.stand.phrases.plain.get(phrase).map_or(signal.word(), String::as_str)
+    }
+
+    fn deeper(&self) -> u8 {
+        self.deeper
+    }
+}

@@ -1,0 +1,129 @@
+//! One page of a guide: what its template is given, and the file that comes out.
+
+mod around;
+mod lists;
+mod parts;
+mod pieces;
+
+use super::context as c;
+use super::links::{Way, folder};
+use super::theme::Theme;
+use super::{Artifact, label, plan_input, root};
+use crate::model::guide::{Guide, Page, PageBody};
+use crate::model::phrases::Phrases;
+use serde::Serialize;
+
+/// The file of `page`. The fingerprint is for the page about the guide.
+pub fn page(theme: &Theme, guide: &Guide, page: &Page, fingerprint: &str) -> Result<Artifact, String> {
+    let phrases = theme.phrases(guide.language);
+    let stand = Stand { guide, page, way: Way::from(guide, page), phrases, theme };
+    let html = stand.html(fingerprint)?;
+    let folder = folder(guide, &page.address);
+    let slash = if folder.is_empty() { "" } else { "/" };
+    Ok(Artifact::text(format!("{}/{folder}{slash}index.html", guide.identity.key), html))
+}
+
+/// A page, and where it stands.
+struct Stand<'a> {
+    guide: &'a Guide<'a>,
+    page: &'a Page<'a>,
+    way: Way<'a>,
+    phrases: &'a Phrases,
+    theme: &'a Theme,
+}
+
+impl Stand<'_> {
+    fn html(&self, fingerprint: &str) -> Result<String, String> {
+        match &self.page.body {
+            PageBody::Home => self.fill("home", &self.home()),
+            PageBody::Place(place) => self.fill("place", &self.place(place)),
+            PageBody::Fit(fit) => self.fill("part", &self.part(fit)),
+            PageBody::System(system, fits) => self.fill("system", &self.system(*system, fits)),
+            PageBody::Routine(routine) => self.fill("routine", &self.routine(routine)),
+            PageBody::Places => self.fill("places", &self.places()),
+            PageBody::Tasks(systems) => self.fill("tasks", &self.listed(systems)),
+            PageBody::Faults(systems) => self.fill("faults", &self.listed(systems)),
+            PageBody::Dates(dates) => self.fill("dates", &self.dates_page(dates)),
+            PageBody::Warnings(signals) => self.fill("warnings", &self.warnings(signals)),
+            PageBody::Emergency(view) => self.fill("emergency", &self.emergency(view.as_ref())),
+            PageBody::Words(letters) => self.fill("words", &self.words(letters)),
+            PageBody::About(routines) => {
+                let about = c::About {
+                    fingerprint: fingerprint.to_string(),
+                    systems: self.systems(),
+                    routines: self.named_routines(routines),
+                };
+                self.fill("about", &about)
+            }
+        }
+    }
+
+    fn fill(&self, kind: &'static str, page: &impl Serialize) -> Result<String, String> {
+        self.theme.page(kind, self.guide.language, &self.shell(kind), page)
+    }
+
+    fn shell(&self, kind: &'static str) -> c::Shell {
+        let to = |address| self.way.to(address);
+        c::Shell {
+            language: self.guide.language.to_string(),
+            kind,
+            title: self.page.title.clone(),
+            style_href: self.way.file("style.css"),
+            script_hrefs: self.theme.scripts.iter().map(|(name, _)| self.way.file(name)).collect(),
+            van: self.van(),
+            to: c::Ways {
+                home: to(""),
+                places: to("places"),
+                tasks: to("tasks"),
+                faults: to("faults"),
+                dates: to("dates"),
+                warnings: to("warnings"),
+                emergency: to("emergency"),
+                words: to("words"),
+                about: to("about"),
+            },
+            languages: self.languages(),
+        }
+    }
+
+    fn languages(&self) -> Vec<c::Language> {
+        let others = self.guide.languages.iter().filter(|language| **language != self.guide.language);
+        let folder = |language: &str| {
+            let inner = if self.guide.languages.first() == Some(&language) { "" } else { language };
+            [inner, &self.page.address].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("/")
+        };
+        others
+            .map(|language| c::Language { tag: language.to_string(), href: self.way.to_other(&folder(language)) })
+            .collect()
+    }
+
+    fn van(&self) -> c::Van {
+        let identity = &self.guide.identity;
+        let address = label::address(identity.address, identity.key, "");
+        c::Van {
+            title: identity.title.to_string(),
+            model: identity.model.to_string(),
+            year: identity.year.map(|year| year.to_string()).unwrap_or_default(),
+            key: identity.key.to_string(),
+            address: address.trim_end_matches('/').to_string(),
+            dealer_name: identity.dealer_name.to_string(),
+            dealer_phone: identity.dealer_phone.to_string(),
+            dealer_tel: root::tel(identity.dealer_phone),
+            dealer_email: identity.dealer_email.to_string(),
+            dealer_web: identity.dealer_web.to_string(),
+            dealer_hours: identity.dealer_hours.to_string(),
+        }
+    }
+
+    fn home(&self) -> c::Home {
+        let routines = self.guide.pages.iter().filter(|page| matches!(page.body, PageBody::Routine(_)));
+        c::Home {
+            plan_html: plan_input::plan(self.guide, &self.way, self.phrases, None),
+            places: (0..self.guide.places.len()).map(|place| self.place_link(place)).collect(),
+            routines: routines
+                .map(|page| c::Named { title: page.title.clone(), href: self.way.to(&page.address) })
+                .collect(),
+            systems: self.systems(),
+        }
+    }
+}

@@ -1,0 +1,92 @@
+//! A theme made ready: templates compiled, styles joined, words read. The only file that knows the template engine.
+
+use crate::diag::suggest;
+use crate::model::book::Theme as Files;
+use crate::model::phrases::Phrases;
+use serde::Serialize;
+use std::collections::BTreeMap;
+use tera::{Context, Tera};
+
+/// A theme made ready for all pages.
+pub struct Theme {
+    tera: Tera,
+    /// The style sheet.
+    pub style: String,
+    /// Scripts, by name.
+    pub scripts: Vec<(String, String)>,
+    phrases: BTreeMap<String, Phrases>,
+    words: BTreeMap<String, tera::Value>,
+}
+
+impl Theme {
+    /// Makes the files of a theme ready for `languages`. What is wrong comes back in words.
+    pub fn new(files: &Files, languages: &[String]) -> Result<Self, String> {
+        let mut tera = Tera::new();
+        let templates: Vec<_> = files
+            .files
+            .iter()
+            .filter(|(path, _)| path.ends_with(".html"))
+            .map(|(path, text)| (path.clone(), text.clone()))
+            .collect();
+        if templates.is_empty() {
+            return Err("the theme has no templates".to_string());
+        }
+        tera.add_raw_templates(templates).map_err(|e| e.to_string())?;
+        let mut theme = Theme {
+            tera,
+            style: style(files),
+            scripts: scripts(files),
+            phrases: BTreeMap::new(),
+            words: BTreeMap::new(),
+        };
+        for language in languages {
+            let path = format!("words/{language}.ftl");
+            let source = files.files.get(&path).ok_or_else(|| {
+                let known = files.files.keys().map(String::as_str).filter(|path| path.starts_with("words/"));
+                format!("the theme has no `{path}`; {}", suggest::one_of(known))
+            })?;
+            let phrases = Phrases::new(language, source).map_err(|e| format!("`{path}`: {e}"))?;
+            theme.words.insert(language.clone(), tera::Value::from_serializable(&phrases.plain));
+            theme.phrases.insert(language.clone(), phrases);
+        }
+        Ok(theme)
+    }
+
+    /// The words of a language that the theme was made ready for, or else of the first one.
+    pub fn phrases(&self, language: &str) -> &Phrases {
+        self.phrases
+            .get(language)
+            .unwrap_or_else(|| self.phrases.values().next().expect("a theme is made ready for at least one language"))
+    }
+
+    /// A page of `kind`, from what every page is given and what its own kind is given. What fails comes back in words.
+    pub fn page(
+        &self,
+        kind: &str,
+        language: &str,
+        shell: &impl Serialize,
+        page: &impl Serialize,
+    ) -> Result<String, String> {
+        let mut context = Context::from_serialize(shell).map_err(|e| e.to_string())?;
+        context.insert("page", page);
+        if let Some(words) = self.words.get(language) {
+            context.insert_value("w", words.clone());
+        }
+        self.tera.render(&format!("templates/{kind}.html"), &context).map_err(|e| e.to_string())
+    }
+}
+
+/// The style sheet: `base.css`, then the components' in the order of their names.
+fn style(files: &Files) -> String {
+    let base = files.files.get("base.css").cloned().unwrap_or_default();
+    let components = files.files.iter().filter(|(path, _)| path.starts_with("components/") && path.ends_with(".css"));
+    components.fold(base, |style, (_, css)| style + "\n" + css)
+}
+
+fn scripts(files: &Files) -> Vec<(String, String)> {
+    files
+        .files
+        .iter()
+        .filter_map(|(path, text)| Some((path.strip_prefix("scripts/")?.to_string(), text.clone())))
+        .collect()
+}

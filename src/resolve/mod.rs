@@ -1,0 +1,62 @@
+//! Resolve: a book's manifests to [`Van`]s with everything decided.
+
+pub mod conditions;
+mod figures;
+mod fits;
+mod links;
+mod places;
+mod providers;
+mod records;
+mod values;
+
+pub use figures::check as check_figures;
+pub use links::GUIDE_SLOTS;
+pub use values::value;
+
+use crate::diag::Acc;
+use crate::model::book::{Book, Model, VanSource};
+use crate::model::source::At;
+use crate::model::van::Van;
+use rayon::prelude::*;
+
+/// All vans of the book, in the order of their names. What is wrong with them goes to `acc`.
+pub fn resolve(acc: &mut Acc, book: &Book) -> Vec<Van> {
+    let vans: Vec<_> = book
+        .models
+        .iter()
+        .enumerate()
+        .flat_map(|(number, model)| model.vans.iter().map(move |van| (number, model, van)))
+        .collect();
+    let resolved: Vec<_> =
+        vans.into_par_iter().map(|(number, model, source)| van(book, number, model, source)).collect();
+    let mut vans = Vec::with_capacity(resolved.len());
+    for (van, found) in resolved {
+        acc.merge(found);
+        vans.push(van);
+    }
+    vans
+}
+
+fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, Acc) {
+    let mut acc = Acc::default();
+    let mut places = places::places(&mut acc, model, source);
+    let fits = fits::fits(&mut acc, book, model, source, &mut places);
+    let mut van = Van {
+        model: number,
+        name: format!("{}/{}", model.name, source.name),
+        file: source.file,
+        key: At::new(source.facts.key.value.0.clone(), source.facts.key.span),
+        title: source.facts.name.clone().unwrap_or_else(|| model.facts.title.value.clone()),
+        year: source.facts.year.as_ref().map(|year| year.value),
+        places,
+        fits,
+        providers: Default::default(),
+        tips: vec![],
+        readings: vec![],
+    };
+    van.providers = providers::providers(&mut acc, book, model, source, &van);
+    conditions::decide(book, &mut van);
+    links::bind(&mut acc, book, &mut van);
+    records::records(&mut acc, book, source, &mut van);
+    (van, acc)
+}

@@ -1,0 +1,135 @@
+//! What a manifest records of one van: renewals, readings and a technician's words.
+
+use super::values::parse_quantity;
+use crate::diag::{Acc, Diagnostic, rules, suggest};
+use crate::model::book::{Book, VanSource};
+use crate::model::files::vehicle::Tip as TipFacts;
+use crate::model::quantity::{Quantity, Unit};
+use crate::model::source::At;
+use crate::model::van::{Due, Reading, Tip, Van};
+use jiff::ToSpan;
+use jiff::civil::Date;
+
+/// Works the manifest's records into the van.
+pub fn records(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
+    dates(acc, book, source, van);
+    readings(acc, book, source, van);
+    for tip in &source.facts.tip {
+        van.tips.extend(self::tip(acc, van, tip));
+    }
+}
+
+fn fit_number(acc: &mut Acc, van: &Van, name: &str, span: crate::model::source::Span) -> Option<usize> {
+    let number = van.fits.iter().position(|fit| fit.name.value == name);
+    if number.is_none() {
+        let known = van.fits.iter().map(|fit| fit.name.value.as_str());
+        acc.add(
+            Diagnostic::new(&rules::UNKNOWN_FIT, span, format!("this van has no fit `{name}`"))
+                .help(suggest::did_you_mean(name, known)),
+        );
+    }
+    number
+}
+
+fn unknown_part<'a>(
+    acc: &mut Acc,
+    kind: &str,
+    module: &str,
+    name: &At<crate::model::files::forms::Id>,
+    known: impl IntoIterator<Item = &'a str> + Clone,
+) {
+    let found =
+        Diagnostic::new(&rules::UNKNOWN_PART, name.span, format!("`{module}` has no {kind} `{}`", name.value.0));
+    acc.add(found.help(suggest::did_you_mean(&name.value, known)));
+}
+
+fn dates(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
+    for renewed in &source.facts.renewed {
+        if let Some(number) = fit_number(acc, van, &renewed.fit.value, renewed.fit.span) {
+            let module = &book.modules[van.fits[number].module];
+            if module.facts.life.get(&renewed.part.value).is_none() {
+                unknown_part(acc, "life", &module.name, &renewed.part, module.facts.life.names());
+            }
+        }
+    }
+    for fit in &mut van.fits {
+        for (life, facts) in book.modules[fit.module].facts.life.iter() {
+            let records = source
+                .facts
+                .renewed
+                .iter()
+                .filter(|renewed| renewed.fit.value.0 == fit.name.value && renewed.part.value.0 == life.value);
+            let last = records.max_by_key(|renewed| renewed.on.value);
+            let renewed = last.map(|renewed| renewed.on.value);
+            let due = renewed.and_then(|from| due(from, &facts.every));
+            fit.dates.push(Due {
+                life: life.value.clone(),
+                renewed,
+                due,
+                note: last.and_then(|renewed| renewed.note.clone()),
+            });
+        }
+    }
+}
+
+/// `from` and an interval later. Months keep to the end of a shorter month; days are counted.
+pub fn due(from: Date, every: &str) -> Option<Date> {
+    let every = Quantity::parse(every).ok()?;
+    let in_unit = |symbol| Unit::find(symbol).and_then(|unit| every.to(unit)).map(|every| every.amount.round() as i32);
+    match (in_unit("months"), in_unit("days")) {
+        (Some(months), _) => from.checked_add(months.months()).ok(),
+        (None, Some(days)) => from.checked_add(days.days()).ok(),
+        (None, None) => None,
+    }
+}
+
+fn readings(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
+    for reading in &source.facts.reading {
+        let Some(fit) = fit_number(acc, van, &reading.fit.value, reading.fit.span) else {
+            continue;
+        };
+        let module = &book.modules[van.fits[fit].module];
+        let Some(facts) = module.facts.reading.get(&reading.name.value) else {
+            unknown_part(acc, "reading", &module.name, &reading.name, module.facts.reading.names());
+            continue;
+        };
+        let Some((value, unit)) = parse_quantity(acc, reading.value.span, &reading.value).zip(Unit::find(&facts.unit))
+        else {
+            continue;
+        };
+        match value.to(unit) {
+            Some(value) => {
+                van.readings.push(Reading { fit, name: reading.name.value.0.clone(), value, on: reading.on.value })
+            }
+            None => {
+                let found = Diagnostic::new(
+                    &rules::VALUE_UNIT,
+                    reading.value.span,
+                    format!("`{}` is not {}", reading.value.value, unit.dimension.name()),
+                );
+                acc.add(found.help(format!("give it in `{}`", unit.symbol)));
+            }
+        }
+    }
+}
+
+fn tip(acc: &mut Acc, van: &Van, tip: &TipFacts) -> Option<Tip> {
+    let fit = tip.fit.as_ref().map(|fit| fit_number(acc, van, &fit.value, fit.span));
+    let place = tip.place.as_ref().map(|code| {
+        let number = van.places.iter().position(|place| place.code.value == code.value);
+        if number.is_none() {
+            let known = van.places.iter().map(|place| place.code.value.0.as_str());
+            acc.add(
+                Diagnostic::new(&rules::UNKNOWN_PLACE, code.span, format!("there is no place `{}`", code.value.0))
+                    .help(suggest::did_you_mean(&code.value, known)),
+            );
+        }
+        number
+    });
+    if fit.is_some() == place.is_some() {
+        let found = Diagnostic::new(&rules::WRONG_FORM, tip.says.span, "a tip is about one fit or one place");
+        acc.add(found.help("give it `fit = \"…\"` or `place = \"…\"`, not both"));
+        return None;
+    }
+    Some(Tip { fit: fit.flatten(), place: place.flatten(), says: tip.says.value.clone() })
+}

@@ -1,0 +1,44 @@
+//! The only file that writes to the disk.
+
+use crate::error::Error;
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+use walkdir::WalkDir;
+
+/// What a file is called until it is whole. No address of a guide begins so.
+const UNFINISHED: &str = ".unfinished-";
+
+/// Makes a folder and those above it.
+pub fn folder(path: &Path) -> Result<(), Error> {
+    fs::create_dir_all(path).map_err(|e| Error::new("make", path, e))
+}
+
+/// Writes a file unless it is there already, byte for byte. Says whether it was written.
+pub fn file(path: &Path, bytes: &[u8]) -> Result<bool, Error> {
+    let same_size = fs::metadata(path).is_ok_and(|meta| meta.is_file() && meta.len() == bytes.len() as u64);
+    if same_size && fs::read(path).is_ok_and(|old| old == bytes) {
+        return Ok(false);
+    }
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let unfinished = path.with_file_name(format!("{UNFINISHED}{name}"));
+    fs::write(&unfinished, bytes).map_err(|e| Error::new("write", &unfinished, e))?;
+    fs::rename(&unfinished, path).map_err(|e| Error::new("write", path, e))?;
+    Ok(true)
+}
+
+/// Takes away files below `root` that are not `wanted`, and folders that are then empty. Says how many files.
+pub fn remove_others(root: &Path, wanted: &BTreeSet<PathBuf>) -> Result<usize, Error> {
+    let mut removed = 0;
+    for entry in WalkDir::new(root).contents_first(true).into_iter().filter_map(Result::ok) {
+        let path = entry.path();
+        if entry.file_type().is_dir() {
+            // A folder that still holds something stays.
+            let _ = fs::remove_dir(path);
+        } else if !wanted.contains(path) {
+            fs::remove_file(path).map_err(|e| Error::new("remove", path, e))?;
+            removed += 1;
+        }
+    }
+    Ok(removed)
+}

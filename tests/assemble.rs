@@ -1,0 +1,131 @@
+//! The whole way from a book to files.
+
+mod common;
+
+use common::{book, root};
+use lockerleaf::check::output_link;
+use lockerleaf::diag::Acc;
+use lockerleaf::load::disk::Folder;
+use lockerleaf::{assemble, guide, look};
+use std::collections::BTreeMap;
+use std::path::Path;
+use walkdir::WalkDir;
+
+fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
+    let files =
+        WalkDir::new(folder).into_iter().map(|entry| entry.unwrap()).filter(|entry| entry.file_type().is_file());
+    files
+        .map(|entry| {
+            (
+                entry.path().strip_prefix(folder).unwrap().to_string_lossy().into_owned(),
+                std::fs::read(entry.path()).unwrap(),
+            )
+        })
+        .collect()
+}
+
+#[test]
+fn an_empty_book_assembles_to_the_page_that_takes_a_key() {
+    let empty = lockerleaf::load::files::Memory::from_fixture("//- book.toml\n");
+    let looked = look(&empty).unwrap();
+    assert_eq!(looked.acc.in_any_order().count(), 0);
+    let out = tempfile::tempdir().unwrap();
+    let receipt = assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    assert_eq!(receipt.pages, 1);
+    assert!(files(out.path()).contains_key("index.html"));
+}
+
+#[test]
+fn the_same_book_gives_the_same_bytes_and_a_second_run_writes_nothing() {
+    let looked = look(&Folder::new(root())).unwrap();
+    let (one, two) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
+    let first = assemble(&looked, one.path(), &|_| true).unwrap().expect("the demo has no errors");
+    assemble(&look(&Folder::new(root())).unwrap(), two.path(), &|_| true).unwrap().unwrap();
+    assert!(files(one.path()) == files(two.path()), "two runs differ");
+    let again = assemble(&looked, one.path(), &|_| true).unwrap().unwrap();
+    assert_eq!((again.written, again.removed, again.unchanged), (0, 0, first.written));
+}
+
+#[test]
+fn nothing_is_written_when_the_book_has_an_error() {
+    let looked = look(&book("//- models/test/one.toml\nkey = \"M7QK3WZD\"\nyaer = 2019\n")).unwrap();
+    let out = tempfile::tempdir().unwrap();
+    assert!(assemble(&looked, out.path(), &|_| true).unwrap().is_none());
+    assert!(files(out.path()).is_empty());
+}
+
+#[test]
+fn what_nothing_makes_any_more_is_taken_away_and_what_is_not_ours_stays() {
+    let looked = look(&book("")).unwrap();
+    let out = tempfile::tempdir().unwrap();
+    assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    std::fs::create_dir_all(out.path().join("M7QK3WZD/part/old")).unwrap();
+    std::fs::write(out.path().join("M7QK3WZD/part/old/index.html"), "old").unwrap();
+    std::fs::write(out.path().join("logo.png"), "ours").unwrap();
+    let receipt = assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    assert_eq!(receipt.removed, 1);
+    assert!(!out.path().join("M7QK3WZD/part/old").exists());
+    assert!(out.path().join("logo.png").exists());
+}
+
+#[test]
+fn a_link_that_a_theme_breaks_is_found_in_the_finished_pages() {
+    let looked = look(&book("")).unwrap();
+    let out = tempfile::tempdir().unwrap();
+    assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    let mut acc = Acc::default();
+    let links = output_link::check(&mut acc, out.path(), false).unwrap();
+    assert!(links > 50, "only {links} links were followed");
+    assert_eq!(acc.in_any_order().map(|d| d.message.clone()).collect::<Vec<_>>(), Vec::<String>::new());
+    let page = out.path().join("M7QK3WZD/part/fridge/index.html");
+    let html = std::fs::read_to_string(&page).unwrap();
+    std::fs::write(
+        &page,
+        html.replace(
+            "</main>",
+            "<a href=\"../gas/index.html#no-such-anchor\">x</a><a href=\"../gone/index.html\">y</a></main>",
+        ),
+    )
+    .unwrap();
+    output_link::check(&mut acc, out.path(), false).unwrap();
+    let found: Vec<_> = acc.in_any_order().map(|d| (d.rule.id, d.message.contains("part/fridge"))).collect();
+    assert_eq!(found, [("output-link", true), ("output-link", true)]);
+}
+
+/// The promise of a manifest: another fridge is one change, and the old one is gone from every page.
+#[test]
+fn changing_the_gas_fridge_for_a_compressor_fridge_leaves_no_word_of_gas_for_it() {
+    let mut files = lockerleaf::load::files::Memory::default();
+    let folder = Folder::new(root());
+    for entry in lockerleaf::load::files::Files::list(&folder).unwrap() {
+        let bytes = lockerleaf::load::files::Files::read(&folder, &entry.path).unwrap();
+        files.0.insert(entry.path, bytes);
+    }
+    let van = "models/marrick-c7/juniper.toml";
+    let before = look(&files).unwrap();
+    let text = String::from_utf8(files.0[van].clone()).unwrap();
+    assert!(!text.contains("[change.fridge]"), "the demo van has its model's fridge");
+    let change = "\n[change.fridge]\nmodule = \"cooling/compressor-fridge\"\nvalues = { supply = \"twelve-volt\", power = \"45 W\" }\n";
+    files.0.insert(van.to_string(), format!("{text}{change}").into_bytes());
+    let after = look(&files).unwrap();
+    let errors: Vec<_> = after.acc.in_any_order().map(|d| d.message.clone()).collect();
+    assert!(!after.acc.has_errors(), "{errors:?}");
+    let fridge_pages = |looked: &lockerleaf::Looked| {
+        let van = looked.vans.iter().find(|van| van.name == "marrick-c7/juniper").unwrap();
+        let artifacts = guide(looked.theme.as_ref().unwrap(), &looked.book, van).unwrap();
+        let pages = artifacts
+            .into_iter()
+            .filter(|a| a.path.ends_with(".html"))
+            .map(|a| (a.path, String::from_utf8(a.bytes).unwrap()));
+        pages.collect::<BTreeMap<_, _>>()
+    };
+    let (before, after) = (fridge_pages(&before), fridge_pages(&after));
+    let mentions = |pages: &BTreeMap<String, String>| {
+        pages.iter().filter(|(_, html)| html.contains("run-on-gas") || html.contains("Absorption fridge")).count()
+    };
+    assert!(mentions(&before) > 3, "the gas fridge is on its pages before the change");
+    assert_eq!(mentions(&after), 0);
+    let own = after.iter().find(|(path, _)| path.ends_with("part/fridge/index.html")).unwrap().1;
+    let main = own.split("<main").nth(1).unwrap().split("</main>").next().unwrap();
+    assert!(!main.to_lowercase().contains(" gas"), "the fridge's own page speaks of gas");
+}
