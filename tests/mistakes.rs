@@ -383,3 +383,31 @@ fn a_template_that_links_nowhere_makes_a_broken_link_of_finished_pages() {
     std::fs::write(&path, text).unwrap();
     expect_nothing(folder.path());
 }
+
+#[test]
+fn zz_timing() {
+    use std::time::Instant;
+    let b = book("");
+    let t = |n: &str, f: &dyn Fn()| { let s = Instant::now(); for _ in 0..20 { f() } eprintln!("{n}: {:.2} ms", s.elapsed().as_secs_f64() * 50.0); };
+    t("book", &|| { book(""); });
+    t("look", &|| { look(&b).unwrap(); });
+    t("load", &|| { let mut acc = lockerleaf::diag::Acc::default(); lockerleaf::load::load(&mut acc, &b).unwrap(); });
+    let mut acc = lockerleaf::diag::Acc::default(); let bk = lockerleaf::load::load(&mut acc, &b).unwrap();
+    t("resolve", &|| { lockerleaf::resolve::resolve(&mut lockerleaf::diag::Acc::default(), &bk); });
+    let vans = lockerleaf::resolve::resolve(&mut acc, &bk);
+    t("check", &|| { lockerleaf::check::check(&mut lockerleaf::diag::Acc::default(), &bk, &vans); });
+    t("theme", &|| { lockerleaf::render::theme::Theme::new(&bk.theme, &bk.settings.languages).ok(); });
+    let e = book("//- models/test/one.toml\nkey = 5\n");
+    t("look with error", &|| { look(&e).unwrap(); });
+    let mut demo = BTreeMap::from([("book.toml".to_string(), read("book.toml").into_bytes())]);
+    for part in PARTS.iter().map(|part| root().join(part)).filter(|part| part.is_dir()) { gather(&part, &mut demo); }
+    let p = "content/cooling/absorption-fridge/text.md";
+    let a = around(p, &demo);
+    eprintln!("{} of {} files", a.0.len(), demo.len());
+    t("around", &|| { around(p, &demo); });
+    t("look around", &|| { look(&a).unwrap(); });
+    let l = look(&a).unwrap();
+    t("print around", &|| { print::print(&l.acc, &l.book.sources, false); });
+    let d = Memory(demo.clone());
+    t("look demo", &|| { look(&d).unwrap(); });
+}

@@ -21,7 +21,8 @@ fn run(acc: &mut Acc, checked: Checked) {
     for module in &checked.book.modules {
         for (name, value) in module.facts.values.iter().filter(|(_, value)| !value.choices.is_empty()) {
             let conditions = conditions(module, &name.value);
-            if conditions.is_empty() {
+            let sound = conditions.iter().all(|when| possible::is_sound(checked.book, &module.facts, when));
+            if conditions.is_empty() || !sound {
                 continue;
             }
             for choice in &value.choices {

@@ -19,6 +19,7 @@ fn run(acc: &mut Acc, checked: Checked) {
     for module in &checked.book.modules {
         for (name, wiring) in module.facts.section.iter().filter(|(name, _)| name.span.file == module.file) {
             if let Some(when) = &wiring.when
+                && possible::is_sound(checked.book, &module.facts, when)
                 && !possible::can_hold(checked.book, &module.facts, when, None)
             {
                 let found =

@@ -17,6 +17,7 @@ mod possible;
 mod text_names;
 mod translation_differs;
 mod value_facts;
+mod vehicle_facts;
 mod wiring_names;
 
 use crate::diag::{Acc, Rule, rules};
@@ -56,6 +57,7 @@ pub static CHECKS: &[&Check] = &[
     &text_names::CHECK,
     &translation_differs::CHECK,
     &value_facts::CHECK,
+    &vehicle_facts::CHECK,
     &wiring_names::CHECK,
 ];
 

@@ -18,9 +18,14 @@ pub(super) static CHECK: Check = Check { rules: &[&RULE], run };
 
 fn run(acc: &mut Acc, checked: Checked) {
     let book = checked.book;
+    if book.incomplete {
+        return;
+    }
     let fitted: BTreeSet<_> = checked.vans.iter().flat_map(|van| van.fits.iter().map(|fit| fit.module)).collect();
     let included: BTreeSet<_> = book.modules.iter().flat_map(|module| module.includes.iter().copied()).collect();
-    for (number, module) in book.modules.iter().enumerate() {
+    let placed = |name: &str, shared: bool| shared == name.starts_with("shared/");
+    let modules = book.modules.iter().enumerate();
+    for (number, module) in modules.filter(|(_, module)| placed(&module.name, module.system.is_none())) {
         let (used, how) = match module.system {
             Some(_) => (fitted.contains(&number), "fitted in no van"),
             None => (included.contains(&number), "included by no module"),

@@ -23,16 +23,6 @@ const OUT: f64 = 2000.0;
 pub(super) static CHECK: Check = Check { rules: &[&RULE], run };
 
 fn run(acc: &mut Acc, checked: Checked) {
-    for model in &checked.book.models {
-        for (size, name) in sizes(model) {
-            if size.amount <= 0.0 {
-                acc.add(
-                    Diagnostic::new(&RULE, name.span, format!("`{}` is no size of a vehicle", name.value))
-                        .help("give it in mm or m"),
-                );
-            }
-        }
-    }
     for van in checked.vans {
         van_places(acc, checked, van);
     }

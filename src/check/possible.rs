@@ -40,6 +40,20 @@ pub fn can_hold(book: &Book, facts: &ModuleFile, condition: &Condition, fixed: O
     (0..combinations).any(|number| holds(condition, facts, &pick(&space, number)))
 }
 
+/// Whether all that a condition names is known; what is not has been said elsewhere.
+pub fn is_sound(book: &Book, facts: &ModuleFile, condition: &Condition) -> bool {
+    match condition {
+        Condition::ValueIs(value, words) => facts.values.get(&value.value).is_some_and(|value| {
+            value.text || words.iter().all(|word| value.choices.iter().any(|choice| *choice.value == *word.value))
+        }),
+        Condition::ValueWithin { value, .. } => facts.values.get(&value.value).is_some_and(|value| value.unit.is_some()),
+        Condition::Fitted(capability) => book.capabilities.0.get(&capability.value).is_some(),
+        Condition::Van(fact, words) => words.iter().all(|word| words_of(fact.value).contains(&word.value.as_str())),
+        Condition::All(all) | Condition::Any(all) => all.iter().all(|one| is_sound(book, facts, one)),
+        Condition::Not(not) => is_sound(book, facts, not),
+    }
+}
+
 /// The values that a condition asks for.
 pub fn values(condition: &Condition) -> Vec<&str> {
     match condition {

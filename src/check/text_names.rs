@@ -114,6 +114,10 @@ fn standing_alone(acc: &mut Acc, checked: Checked, text: &Text) {
     for slot in &text.refs.slots {
         unknown_slot(acc, slot, GUIDE_SLOTS.into_iter());
     }
+    for picture in &text.refs.pictures {
+        let found = Diagnostic::new(&rules::MISSING_FILE, picture.span, "this text belongs to no part, so it has no folder of pictures");
+        acc.add(found.help("put the picture into the text of the part that it shows"));
+    }
     for link in &text.refs.links {
         match &link.value {
             Target::Part(..) | Target::Place(_) | Target::File(_) => {

@@ -2,8 +2,10 @@
 
 use super::{Check, Checked};
 use crate::diag::{Acc, Diagnostic, rules, suggest};
+use crate::figures::{self, Gives};
 use crate::model::book::Module;
-use crate::model::files::module::ValueFacts;
+use crate::model::files::forms::{Supply, is_id};
+use crate::model::files::module::{Load, ReadingFacts, ValueFacts};
 use crate::model::quantity::{Dimension, Quantity, QuantityRange, UNITS, Unit};
 use crate::model::source::At;
 
@@ -17,13 +19,35 @@ fn run(acc: &mut Acc, checked: Checked) {
         for (_, life) in module.facts.life.iter() {
             interval(acc, &life.every);
         }
-        for (_, reading) in module.facts.reading.iter() {
-            unit(acc, &reading.unit);
-            named(acc, module, &reading.expect);
+        for (_, facts) in module.facts.reading.iter() {
+            reading(acc, module, facts);
         }
-        for load in &module.facts.load {
-            named(acc, module, &load.draw);
+        for facts in &module.facts.load {
+            load(acc, module, facts);
         }
+    }
+}
+
+fn reading(acc: &mut Acc, module: &Module, facts: &ReadingFacts) {
+    let Some(unit) = unit(acc, &facts.unit) else {
+        return;
+    };
+    bound(acc, module, &facts.expect, &[unit.dimension], unit.symbol);
+    if let Some(near) = &facts.near {
+        bound(acc, module, near, &[unit.dimension, Dimension::Share], unit.symbol);
+    }
+}
+
+fn load(acc: &mut Acc, module: &Module, facts: &Load) {
+    let (dimensions, symbol): (&[Dimension], _) = match facts.from.value {
+        Supply::Mains | Supply::TwelveVolt => (&[Dimension::Power, Dimension::Current], "W"),
+        Supply::Lpg => (&[Dimension::MassFlow, Dimension::Power], "g/h"),
+        Supply::Diesel => (&[Dimension::MassFlow, Dimension::VolumeFlow, Dimension::Power], "g/h"),
+        Supply::Water => (&[Dimension::VolumeFlow], "l/day"),
+    };
+    bound(acc, module, &facts.draw, dimensions, symbol);
+    if let Some(duty) = &facts.duty {
+        bound(acc, module, duty, &[Dimension::Time], "h");
     }
 }
 
@@ -109,18 +133,32 @@ fn interval(acc: &mut Acc, every: &At<String>) {
     }
 }
 
-/// A quantity, a range, or the name of a value or figure.
-fn named(acc: &mut Acc, module: &Module, text: &At<String>) {
+/// A quantity, a range, or the name of a value or figure: of one of some dimensions.
+fn bound(acc: &mut Acc, module: &Module, text: &At<String>, dimensions: &[Dimension], symbol: &str) {
     let facts = &module.facts;
     let known = facts.values.names().chain(facts.figures.names());
-    let is_named = known.clone().any(|name| name == text.value);
-    if is_named || Quantity::parse(text).is_ok() || QuantityRange::parse(text).is_ok() {
-        return;
+    let given = match (facts.values.get(text), facts.figures.get(text)) {
+        (Some(value), _) => value.unit.as_ref().and_then(|unit| Unit::find(unit)),
+        (None, Some(figure)) => match figures::find(&figure.calculation.value).map(|calculation| calculation.gives) {
+            Some(Gives::Unit(symbol)) => Unit::find(symbol),
+            // The unit of an input, or a calculation that is not there: said elsewhere.
+            _ => return,
+        },
+        (None, None) => match (Quantity::parse(text), QuantityRange::parse(text)) {
+            (Ok(quantity), _) => Some(quantity.unit),
+            (_, Ok(range)) => Some(range.unit),
+            (Err(error), _) if text.contains(|c: char| c.is_ascii_digit()) && !is_id(text) => {
+                return acc.add(Diagnostic::new(&rules::QUANTITY_FORM, text.span, error.to_string()).help(error.help()));
+            }
+            _ => {
+                let message = format!("`{}` is no value or figure of this module, and no quantity", text.value);
+                return acc.add(Diagnostic::new(&rules::UNKNOWN_VALUE, text.span, message).help(suggest::did_you_mean(text, known)));
+            }
+        },
+    };
+    if !given.is_some_and(|unit| dimensions.contains(&unit.dimension)) {
+        let asked: Vec<_> = dimensions.iter().map(|dimension| dimension.name()).collect();
+        let found = Diagnostic::new(&rules::VALUE_UNIT, text.span, format!("`{}` is not {}", text.value, asked.join(" or ")));
+        acc.add(found.help(format!("give it in `{symbol}`, or name a value of that kind")));
     }
-    let found = Diagnostic::new(
-        &rules::UNKNOWN_VALUE,
-        text.span,
-        format!("`{}` is no value or figure of this module, and no quantity", text.value),
-    );
-    acc.add(found.help(suggest::did_you_mean(text, known)));
 }

@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use std::time::Instant;
 
 /// Makes guides: of the vans that are named, or of the whole book
-#[derive(Args)]
+#[derive(Args, Default)]
 pub(super) struct Assemble {
     /// Vans: a name such as `dune` or `wenlow-v2/dune`, or a model's name
     #[arg(value_name = "VAN")]

@@ -12,12 +12,10 @@ use std::process::ExitCode;
 
 /// Owner guides for campervans, motorhomes and caravans: one for each vehicle, assembled from component modules.
 #[derive(Parser)]
-#[command(version, about, args_conflicts_with_subcommands = true)]
+#[command(version, about)]
 struct Arguments {
     #[command(subcommand)]
     command: Option<Command>,
-    #[command(flatten)]
-    bare: assemble::Assemble,
     #[command(flatten)]
     shared: Shared,
 }
@@ -49,7 +47,7 @@ pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
     let shared = &arguments.shared;
     let outcome = match &arguments.command {
-        None => assemble::run(&arguments.bare, shared),
+        None => assemble::run(&assemble::Assemble::default(), shared),
         Some(Command::Assemble(command)) => assemble::run(command, shared),
         Some(Command::Inspect(command)) => inspect::run(command, shared),
         Some(Command::Explain(command)) => explain::run(command),

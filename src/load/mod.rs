@@ -70,7 +70,9 @@ impl Loader<'_> {
     fn toml<T: Read>(&mut self, path: &str) -> Result<(FileId, Option<T>), Error> {
         let file = self.text(path)?;
         let text = &self.book.sources.get(file).text;
-        Ok((file, read::file(self.acc, file, text)))
+        let facts = read::file(self.acc, file, text);
+        self.book.incomplete |= facts.is_none();
+        Ok((file, facts))
     }
 
     fn markdown(&mut self, path: &str) -> Result<Option<Text>, Error> {

@@ -24,7 +24,7 @@ fn note(acc: &mut Acc, blocks: &[Block], span: Span, refs: &Refs) -> Option<Note
         return None;
     };
     let (Inline::Strong(word), rest) = opening.split_first()? else {
-        return None;
+        return not_bold(acc, &words(opening), span);
     };
     let signal = signal(acc, &words(word), span)?;
     let (hazard, title, rest) = hazard(acc, rest, span, refs)?;
@@ -32,6 +32,15 @@ fn note(acc: &mut Acc, blocks: &[Block], span: Span, refs: &Refs) -> Option<Note
     let note = Note { signal, hazard, title, consequence: consequence(rest), avoidance, more, span };
     whole(acc, &note);
     Some(note)
+}
+
+/// A quotation whose first word is a signal word, but not in bold, was meant as a safety note.
+fn not_bold(acc: &mut Acc, opening: &str, span: Span) -> Option<Note> {
+    let first = opening.split(|c: char| !c.is_alphabetic()).next().unwrap_or_default();
+    let near = Signal::ALL.iter().find(|signal| signal.word().eq_ignore_ascii_case(first))?;
+    let found = Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{first}` opens a quotation, and is not in bold"));
+    acc.add(found.help(format!("for a safety note write `**{}**`; for plain words begin with another one", near.word())));
+    None
 }
 
 fn signal(acc: &mut Acc, word: &str, span: Span) -> Option<Signal> {

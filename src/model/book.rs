@@ -32,6 +32,8 @@ pub struct Book {
     pub emergency: BTreeMap<String, Text>,
     /// Models, by name, each with its vans.
     pub models: Vec<Model>,
+    /// Whether a fact file could not be used at all, which has been said; what it would have fitted is then not known.
+    pub incomplete: bool,
     /// The theme's files.
     pub theme: Theme,
     /// Pictures and other files that texts can point at: path below the root, and bytes.

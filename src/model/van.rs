@@ -6,7 +6,7 @@ use super::quantity::Quantity;
 use super::source::{At, FileId, Span};
 use crate::figures::Calculation;
 use jiff::civil::Date;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// One vehicle.
 #[derive(Debug)]
@@ -65,6 +65,8 @@ pub struct Fit {
     pub module: usize,
     /// Its values.
     pub values: BTreeMap<String, Value>,
+    /// Values that were asked or given and cannot be used; that has been said.
+    pub unusable: BTreeSet<String>,
     /// Its figures.
     pub figures: BTreeMap<String, Figure>,
     /// For each role, the numbers of its places.

@@ -178,7 +178,11 @@ fn binding(acc: &mut Acc, module: &Module, input: &Input, given: &At<String>) {
                 .then(|| format!("`{}` has not the kind of unit that `{}` takes", given.value, input.name))
         }
         (kind, None) => match module.facts.figures.get(&given.value) {
-            Some(_) => None,
+            Some(other) => {
+                let gives = figures::find(&other.calculation.value).map(|calculation| calculation.gives);
+                let wrong = matches!(gives, Some(Gives::Unit(symbol)) if !fits(kind, Unit::find(symbol)));
+                wrong.then(|| format!("`{}` has not the kind of unit that `{}` takes", given.value, input.name))
+            }
             None => match Quantity::parse(&given.value) {
                 Ok(quantity) => (!fits(kind, Some(quantity.unit)))
                     .then(|| format!("`{}` has not the kind of unit that `{}` takes", given.value, input.name)),

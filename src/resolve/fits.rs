@@ -6,7 +6,7 @@ use crate::load::read::{Map, OneOrMany};
 use crate::model::book::{Book, Model, Module, VanSource};
 use crate::model::files::forms::{Code, ModuleName};
 use crate::model::files::vehicle::{Change, FitFacts};
-use crate::model::source::At;
+use crate::model::source::{At, Span};
 use crate::model::van::{Fit, Place};
 use std::collections::BTreeMap;
 
@@ -39,22 +39,30 @@ fn unknown_names(acc: &mut Acc, model: &Model, source: &VanSource) {
             acc.add(found.help(suggest::did_you_mean(name, known.clone())));
         }
     }
+    for removed in &source.facts.remove {
+        if let Some((changed, _)) = source.facts.change.entry(&removed.value) {
+            let message = format!("`{}` is removed, and so cannot be changed", changed.value);
+            let found = Diagnostic::new(&rules::UNKNOWN_FIT, changed.span, message).other(removed.span, "removed here");
+            acc.add(found.help("keep one of the two; to fit another part in its place, give `change` a `module` and do not remove it"));
+        }
+    }
 }
 
 fn wanted(model: &Model, source: &VanSource, book: &Book) -> Vec<FitFacts> {
     let kept = model.facts.fit.iter().filter(|fit| !source.facts.remove.iter().any(|name| name.value == fit.as_.value));
-    let changed = kept.map(|fit| match source.facts.change.get(&fit.as_.value) {
-        Some(change) => change_fit(book, fit, change),
+    let changed = kept.map(|fit| match source.facts.change.entry(&fit.as_.value) {
+        Some((name, change)) => change_fit(book, fit, name.span, change),
         None => fit.clone(),
     });
     changed.chain(source.facts.add.iter().cloned()).collect()
 }
 
 /// With another module the values start afresh, and places carry over where it has the same role.
-fn change_fit(book: &Book, fit: &FitFacts, change: &Change) -> FitFacts {
+fn change_fit(book: &Book, fit: &FitFacts, at: Span, change: &Change) -> FitFacts {
     let mut out = fit.clone();
     if let Some(module) = change.module.as_ref().filter(|module| module.value != fit.module.value) {
         out.module = module.clone();
+        out.as_.span = at;
         out.values = Map::default();
         let roles = book.module_number(&module.value).map(|number| &book.modules[number].facts.places);
         out.places.0.retain(|(role, _)| roles.is_some_and(|roles| roles.get(role).is_some()));
@@ -73,12 +81,16 @@ fn fit(acc: &mut Acc, book: &Book, facts: &FitFacts, places: &mut [Place]) -> Op
     reserved(acc, facts, places);
     let number = module(acc, book, &facts.module)?;
     let module = &book.modules[number];
+    let facts_given = &facts.values;
     let values = values::values(acc, module, &facts.values, facts.as_.span);
+    let wanted = module.facts.values.iter().filter(|(name, facts)| facts.required || facts.default.is_some() || facts_given.get(name).is_some());
+    let unusable = wanted.map(|(name, _)| name.value.clone()).filter(|name| !values.contains_key(name)).collect();
     let figures = figures::figures(acc, module, &values, facts.as_.span);
     Some(Fit {
         name: At::new(facts.as_.value.0.clone(), facts.as_.span),
         module: number,
         values,
+        unusable,
         figures,
         places: roles(acc, module, facts, places),
         shown: vec![],

@@ -2,6 +2,7 @@
 
 use crate::diag::{Acc, Diagnostic, rules, suggest};
 use crate::model::book::Book;
+use crate::model::files::module::FigureFacts;
 use crate::model::source::{At, Span};
 use crate::model::text::{Target, Text};
 use crate::model::van::{Bound, Fit, Van};
@@ -71,11 +72,12 @@ impl Binder<'_> {
     fn slot(&mut self, slot: &At<String>) {
         let own = self.own();
         let facts = &self.book.modules[own.module].facts;
+        let said = own.unusable.contains(&slot.value) || facts.figures.get(&slot.value).is_some_and(|figure| self.is_said(figure));
         let known = GUIDE_SLOTS.contains(&slot.value.as_str())
             || own.values.contains_key(&slot.value)
             || own.figures.contains_key(&slot.value);
         let declared = facts.values.get(&slot.value).is_some() || facts.figures.get(&slot.value).is_some();
-        if !known && declared {
+        if !known && declared && !said {
             let found = Diagnostic::new(
                 &rules::MISSING_VALUE,
                 slot.span,
@@ -89,6 +91,14 @@ impl Binder<'_> {
                     .van(&self.van.name),
             );
         }
+    }
+
+    /// Whether a figure lacks something that has been said already: an unusable value, or something wrong with itself.
+    fn is_said(&self, figure: &FigureFacts) -> bool {
+        let own = self.own();
+        let facts = &self.book.modules[own.module].facts;
+        let optional = |name: &str| facts.values.get(name).is_some() && !own.values.contains_key(name) && !own.unusable.contains(name);
+        !figure.with.iter().any(|(_, given)| optional(&given.value))
     }
 
     fn link(&mut self, link: &At<Target>, origin: usize) -> Bound {
@@ -106,7 +116,7 @@ impl Binder<'_> {
         if let Some(places) = self.own().places.get(role) {
             return Bound::Places(places.clone());
         }
-        if self.book.modules[self.own().module].facts.places.get(role).is_some() {
+        if self.book.modules[self.own().module].facts.places.get(role).is_some_and(|facts| !facts.required) {
             let message = format!("this text shows where `{role}` is, and `{}` does not say", self.own().name.value);
             let found = Diagnostic::new(&rules::MISSING_PLACE, span, message).other(self.own().name.span, "this fit");
             self.acc.add(found.help(format!("add `{role}` to the fit's `places`")).van(&self.van.name));
@@ -138,14 +148,17 @@ impl Binder<'_> {
         };
         match section {
             None => Bound::Fit(fit),
-            Some(section) => self.section(span, fit, section),
+            Some(section) => self.section(span, fit, part, section),
         }
     }
 
-    fn section(&mut self, span: Span, fit: usize, name: &str) -> Bound {
+    fn section(&mut self, span: Span, fit: usize, part: &str, name: &str) -> Bound {
         let target = &self.van.fits[fit];
         let module = &self.book.modules[target.module];
         let Some(number) = module.sections.iter().position(|section| section.id == name) else {
+            if self.promised_nowhere(part, name) {
+                return Bound::Nowhere;
+            }
             let known = module.sections.iter().map(|section| section.id.as_str());
             let found =
                 Diagnostic::new(&rules::LINK_NOWHERE, span, format!("`{}` has no section `{name}`", module.name));
@@ -166,6 +179,15 @@ impl Binder<'_> {
             return Bound::Nowhere;
         }
         Bound::Section(fit, number)
+    }
+
+    /// Whether no provider of a capability has the section: the check of names in texts says that, without a van.
+    fn promised_nowhere(&self, part: &str, section: &str) -> bool {
+        let Some(capability) = self.book.capabilities.0.get(part) else {
+            return false;
+        };
+        let providers = self.book.modules.iter().filter(|module| module.facts.provides.iter().any(|own| &*own.value == part));
+        !capability.sections.iter().any(|own| &*own.value == section) && !providers.flat_map(|module| &module.sections).any(|own| own.id == section)
     }
 }
 

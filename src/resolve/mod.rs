@@ -11,7 +11,7 @@ mod values;
 
 pub use figures::check as check_figures;
 pub use links::GUIDE_SLOTS;
-pub use values::value;
+pub use values::{parse_quantity, value};
 
 use crate::diag::Acc;
 use crate::model::book::{Book, Model, VanSource};
