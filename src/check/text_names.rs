@@ -114,7 +114,8 @@ fn standing_alone(acc: &mut Acc, checked: Checked, text: &Text) {
     for slot in &text.refs.slots {
         unknown_slot(acc, slot, GUIDE_SLOTS.into_iter());
     }
-    for picture in &text.refs.pictures {
+    let inside = |picture: &&At<String>| !crate::load::text::leaves_folder(picture) && !picture.contains(':');
+    for picture in text.refs.pictures.iter().filter(inside) {
         let found = Diagnostic::new(&rules::MISSING_FILE, picture.span, "this text belongs to no part, so it has no folder of pictures");
         acc.add(found.help("put the picture into the text of the part that it shows"));
     }

@@ -34,7 +34,7 @@ fn reading(acc: &mut Acc, module: &Module, facts: &ReadingFacts) {
     };
     bound(acc, module, &facts.expect, &[unit.dimension], unit.symbol);
     if let Some(near) = &facts.near {
-        bound(acc, module, near, &[unit.dimension, Dimension::Share], unit.symbol);
+        plain(acc, near, &[unit.dimension, Dimension::Share], unit.symbol);
     }
 }
 
@@ -47,7 +47,7 @@ fn load(acc: &mut Acc, module: &Module, facts: &Load) {
     };
     bound(acc, module, &facts.draw, dimensions, symbol);
     if let Some(duty) = &facts.duty {
-        bound(acc, module, duty, &[Dimension::Time], "h");
+        plain(acc, duty, &[Dimension::Time], "h");
     }
 }
 
@@ -156,9 +156,21 @@ fn bound(acc: &mut Acc, module: &Module, text: &At<String>, dimensions: &[Dimens
             }
         },
     };
-    if !given.is_some_and(|unit| dimensions.contains(&unit.dimension)) {
+    kind(acc, text, given, dimensions, symbol);
+}
+
+/// A quantity of one of some dimensions.
+fn plain(acc: &mut Acc, text: &At<String>, dimensions: &[Dimension], symbol: &str) {
+    if let Some(quantity) = crate::resolve::parse_quantity(acc, text.span, text) {
+        kind(acc, text, Some(quantity.unit), dimensions, symbol);
+    }
+}
+
+fn kind(acc: &mut Acc, text: &At<String>, unit: Option<Unit>, dimensions: &[Dimension], symbol: &str) {
+    if !unit.is_some_and(|unit| dimensions.contains(&unit.dimension)) {
         let asked: Vec<_> = dimensions.iter().map(|dimension| dimension.name()).collect();
-        let found = Diagnostic::new(&rules::VALUE_UNIT, text.span, format!("`{}` is not {}", text.value, asked.join(" or ")));
+        let message = format!("`{}` is not {}", text.value, asked.join(" or "));
+        let found = Diagnostic::new(&rules::VALUE_UNIT, text.span, message);
         acc.add(found.help(format!("give it in `{symbol}`, or name a value of that kind")));
     }
 }

@@ -26,7 +26,8 @@ fn note(acc: &mut Acc, blocks: &[Block], span: Span, refs: &Refs) -> Option<Note
     let (Inline::Strong(word), rest) = opening.split_first()? else {
         return not_bold(acc, &words(opening), span);
     };
-    let signal = signal(acc, &words(word), span)?;
+    let names_hazard = opening.iter().any(|inline| is_hazard(inline, refs));
+    let signal = signal(acc, &words(word), span, names_hazard)?;
     let (hazard, title, rest) = hazard(acc, rest, span, refs)?;
     let (avoidance, more) = avoidance(&blocks[1..]);
     let note = Note { signal, hazard, title, consequence: consequence(rest), avoidance, more, span };
@@ -43,13 +44,18 @@ fn not_bold(acc: &mut Acc, opening: &str, span: Span) -> Option<Note> {
     None
 }
 
-fn signal(acc: &mut Acc, word: &str, span: Span) -> Option<Signal> {
+fn is_hazard(inline: &Inline, refs: &Refs) -> bool {
+    matches!(inline, Inline::Link(number, ..) if matches!(refs.links[*number].value, Target::Hazard(_)))
+}
+
+fn signal(acc: &mut Acc, word: &str, span: Span, names_hazard: bool) -> Option<Signal> {
     let signal = Signal::from_word(word);
     if signal.is_none() {
         let known = Signal::ALL.iter().map(|signal| signal.word());
-        if let Some(near) = suggest::nearest(word.trim_end_matches([':', '!', '.']), known) {
-            let found = Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{word}` is not a signal word"));
-            acc.add(found.help(format!("did you mean `**{near}**`?")));
+        let near = suggest::nearest(word.trim_end_matches([':', '!', '.']), known.clone());
+        if near.is_some() || names_hazard {
+            let help = near.map_or_else(|| suggest::one_of(known), |near| format!("did you mean `**{near}**`?"));
+            acc.add(Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{word}` is not a signal word")).help(help));
         }
     }
     signal

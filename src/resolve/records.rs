@@ -40,7 +40,8 @@ fn unknown_part<'a>(
 ) {
     let found =
         Diagnostic::new(&rules::UNKNOWN_PART, name.span, format!("`{module}` has no {kind} `{}`", name.value.0));
-    acc.add(found.help(suggest::did_you_mean(&name.value, known)));
+    let help = "if another part was put in, what was recorded of the old one goes out of the manifest with it";
+    acc.add(found.help(suggest::did_you_mean(&name.value, known)).help(help));
 }
 
 fn dates(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
