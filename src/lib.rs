@@ -57,13 +57,11 @@ fn theme(acc: &mut Acc, book: &Book, vans: &[Van]) -> Option<Theme> {
         root(&theme, &book.settings)?;
         Ok(theme)
     });
-    tried
-        .map_err(|message| {
-            acc.add(
-                Diagnostic::new(&rules::THEME_FAILS, None, message).help("look at the template or words that it names"),
-            )
-        })
-        .ok()
+    if let (Err(message), false) = (&tried, acc.has_found("language-missing")) {
+        let found = Diagnostic::new(&rules::THEME_FAILS, None, message.clone());
+        acc.add(found.help("look at the template or words that it names"));
+    }
+    tried.ok()
 }
 
 /// All files of one van's guide, in memory. What fails is the theme's, in words.

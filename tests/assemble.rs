@@ -132,3 +132,91 @@ fn changing_the_gas_fridge_for_a_compressor_fridge_leaves_no_word_of_gas_for_it(
     let main = own.split("<main").nth(1).unwrap().split("</main>").next().unwrap();
     assert!(!main.to_lowercase().contains(" gas"), "the fridge's own page speaks of gas");
 }
+
+/// The theme's files under another name, with German words made from the English ones.
+fn two_languages() -> lockerleaf::load::files::Memory {
+    let mut files = book("//- book.toml\n[guides]\nlanguages = [\"en\", \"de\"]\ntheme = \"two\"\n");
+    let theme = root().join("themes/daymark");
+    for entry in WalkDir::new(&theme).into_iter().map(|entry| entry.unwrap()).filter(|entry| entry.file_type().is_file()) {
+        let inner = entry.path().strip_prefix(&theme).unwrap().to_string_lossy().into_owned();
+        files.0.insert(format!("themes/two/{inner}"), std::fs::read(entry.path()).unwrap());
+    }
+    let english = String::from_utf8(files.0["themes/two/words/en.ftl"].clone()).unwrap();
+    let german = english.replace("number-decimal = .", "number-decimal = ,").replace("WARNING", "WARNUNG");
+    files.0.insert("themes/two/words/de.ftl".into(), german.into_bytes());
+    for (path, translated) in [
+        ("content/gas/locker/text.md", "content/gas/locker/text.de.md"),
+        ("content/cooling/fridge/text.md", "content/cooling/fridge/text.de.md"),
+        ("content/routines/arriving.md", "content/routines/arriving.de.md"),
+        ("content/emergency.en.md", "content/emergency.de.md"),
+    ] {
+        let text = String::from_utf8(files.0[path].clone()).unwrap();
+        let text = text.replace("Gas can burn or explode.", "Gas kann brennen.").replace("It draws", "Er nimmt");
+        files.0.insert(translated.into(), text.into_bytes());
+    }
+    files
+}
+
+#[test]
+fn a_book_of_two_languages_gives_each_reader_theirs_with_numbers_as_they_write_them() {
+    let looked = look(&two_languages()).unwrap();
+    assert_eq!(looked.acc.in_any_order().map(|d| d.message.clone()).collect::<Vec<_>>(), Vec::<String>::new());
+    let out = tempfile::tempdir().unwrap();
+    assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    let read = |path: &str| std::fs::read_to_string(out.path().join("M7QK3WZD").join(path)).unwrap();
+    let (english, german) = (read("part/fridge/index.html"), read("de/part/fridge/index.html"));
+    assert!(english.contains("It draws 0.587\u{a0}A") && !english.contains("Er nimmt"), "{english}");
+    assert!(german.contains("Er nimmt 0,587\u{a0}A") && german.contains("lang=\"de\""), "{german}");
+    assert!(read("de/G1/index.html").contains("WARNUNG") && !read("G1/index.html").contains("WARNUNG"));
+    let mut acc = Acc::default();
+    output_link::check(&mut acc, out.path(), false).unwrap();
+    assert_eq!(acc.in_any_order().map(|d| d.message.clone()).collect::<Vec<_>>(), Vec::<String>::new());
+}
+
+#[test]
+fn a_translation_without_a_warning_is_an_error() {
+    let mut files = two_languages();
+    let text = String::from_utf8(files.0["content/gas/locker/text.de.md"].clone()).unwrap();
+    let without: Vec<_> = text.lines().filter(|line| !line.starts_with('>')).collect();
+    files.0.insert("content/gas/locker/text.de.md".into(), without.join("\n").into_bytes());
+    let looked = look(&files).unwrap();
+    let rules: Vec<_> = looked.acc.in_any_order().map(|d| d.rule.id).collect();
+    assert_eq!(rules, ["translation-differs"]);
+}
+
+#[test]
+fn pictures_and_files_of_a_part_come_along_under_an_address_that_can_be_written() {
+    let mut files = book("//- content/cooling/fridge/a plan.txt\nwords\n");
+    let path = "content/cooling/fridge/text.md";
+    let text = String::from_utf8(files.0[path].clone()).unwrap();
+    let text = text.replace("Keeps food cold.", "Keeps food cold. ![The lever points down](lever.svg) [A plan](<a plan.txt>)");
+    files.0.insert(path.into(), text.into_bytes());
+    let svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1 1v7\"/></svg>";
+    files.0.insert("content/cooling/fridge/lever.svg".into(), svg.into());
+    let looked = look(&files).unwrap();
+    assert_eq!(looked.acc.in_any_order().map(|d| d.message.clone()).collect::<Vec<_>>(), Vec::<String>::new());
+    let out = tempfile::tempdir().unwrap();
+    assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
+    let page = std::fs::read_to_string(out.path().join("M7QK3WZD/part/fridge/index.html")).unwrap();
+    assert!(page.contains("<img src=\"../../files/cooling/fridge/lever.svg\" alt=\"The lever points down\">"), "{page}");
+    assert!(page.contains("href=\"../../files/cooling/fridge/a%20plan.txt\""), "{page}");
+    let mut acc = Acc::default();
+    output_link::check(&mut acc, out.path(), false).unwrap();
+    assert_eq!(acc.in_any_order().map(|d| d.message.clone()).collect::<Vec<_>>(), Vec::<String>::new());
+}
+
+/// What is put into manifests never becomes markup.
+#[test]
+fn characters_of_markup_in_manifests_have_no_effect() {
+    let nasty = "<script>alert('x')</script> \\\" & {{ 7 * 7 }}";
+    let van = format!("//- models/test/one.toml\nkey = \"M7QK3WZD\"\nname = \"{nasty}\"\n[[tip]]\nfit = \"gas\"\nsays = \"{nasty}\"\n");
+    let looked = look(&book(&van)).unwrap();
+    let artifacts = guide(looked.theme.as_ref().unwrap(), &looked.book, &looked.vans[0]).unwrap();
+    let mut seen = 0;
+    for artifact in artifacts.iter().filter(|artifact| artifact.path.ends_with(".html")) {
+        let html = String::from_utf8(artifact.bytes.clone()).unwrap();
+        assert!(!html.contains("<script>alert"), "{}", artifact.path);
+        seen += usize::from(html.contains("&lt;script&gt;alert") && html.contains("{{ 7 * 7 }}"));
+    }
+    assert!(seen > 5, "the name is on {seen} pages");
+}

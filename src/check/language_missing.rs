@@ -29,6 +29,10 @@ fn run(acc: &mut Acc, checked: Checked) {
         if !book.theme.files.contains_key(&words) {
             lacking(format!("themes/{}/{words}", book.settings.theme), acc);
         }
+        let further = language.value.0 != book.settings.language();
+        if further && !book.emergency.contains_key(&language.value.0) {
+            lacking(format!("content/emergency.{}.md", language.value.0), acc);
+        }
         for module in book.modules.iter().filter(|module| !module.texts.contains_key(&language.value.0)) {
             lacking(format!("content/{}/text.{}.md", module.name, language.value.0), acc);
         }

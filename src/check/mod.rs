@@ -4,6 +4,7 @@ mod capability_contract;
 mod choice_uncovered;
 mod condition_never;
 mod duplicate_key;
+mod emergency_missing;
 mod figure_facts;
 mod language_missing;
 mod missing_file;
@@ -47,6 +48,7 @@ pub static CHECKS: &[&Check] = &[
     &choice_uncovered::CHECK,
     &condition_never::CHECK,
     &duplicate_key::CHECK,
+    &emergency_missing::CHECK,
     &figure_facts::CHECK,
     &language_missing::CHECK,
     &missing_file::CHECK,

@@ -131,6 +131,11 @@ impl Acc {
         self.count(Severity::Error) > 0
     }
 
+    /// Whether the rule of that name found anything.
+    pub fn has_found(&self, rule: &str) -> bool {
+        self.found.iter().any(|d| d.rule.id == rule)
+    }
+
     /// How many findings of this weight there are.
     pub fn count(&self, severity: Severity) -> usize {
         self.found.iter().filter(|d| d.rule.severity == severity).count()

@@ -82,8 +82,7 @@ fn within(text: &str, span: Span) -> std::ops::Range<usize> {
 fn vans(vans: &[String]) -> Option<String> {
     match vans {
         [] => None,
-        [.., _] if vans.len() <= 3 => Some(suggest::list(vans)),
-        [first, second, ..] => Some(format!("`{first}`, `{second}` and {} more vans", vans.len() - 2)),
-        [_] => None,
+        [first, second, _, _, ..] => Some(format!("`{first}`, `{second}` and {} more vans", vans.len() - 2)),
+        few => Some(suggest::list(few)),
     }
 }

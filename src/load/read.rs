@@ -98,7 +98,7 @@ impl Reader<'_> {
                 None => T::absent(),
             },
             None => T::absent().or_else(|| {
-                let span = self.head(whole);
+                let span = self.span(whole);
                 self.acc.add(
                     Diagnostic::new(&rules::MISSING_KEY, span, format!("`{key}` is missing here"))
                         .help(format!("add `{key} = …` to this table")),
@@ -121,11 +121,6 @@ impl Reader<'_> {
                 );
             }
         }
-    }
-
-    /// The first line of a table, which stands for the whole of it.
-    fn head(&self, node: &Node) -> Span {
-        self.span(node)
     }
 }
 

@@ -14,7 +14,7 @@ pub fn read(acc: &mut Acc, file: FileId, source: &str) -> Option<Text> {
     }
     notes::find(acc, &mut blocks, &refs);
     check_pictures(acc, &blocks, &refs);
-    check_levels(acc, file, &blocks);
+    check_levels(acc, &blocks);
     let mut text = divide(acc, file, blocks, refs)?;
     assign_uses(&mut text, source.len());
     check_names(acc, &text);
@@ -155,7 +155,7 @@ fn check_pictures(acc: &mut Acc, blocks: &[Block], refs: &Refs) {
     }
 }
 
-fn check_levels(acc: &mut Acc, file: FileId, blocks: &[Block]) {
+fn check_levels(acc: &mut Acc, blocks: &[Block]) {
     let mut last = 0;
     for block in blocks {
         let Block::Heading(level, title, heading) = block else {
@@ -176,7 +176,6 @@ fn check_levels(acc: &mut Acc, file: FileId, blocks: &[Block]) {
         }
         last = *level;
     }
-    let _ = file;
 }
 
 fn check_names(acc: &mut Acc, text: &Text) {

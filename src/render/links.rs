@@ -34,7 +34,7 @@ impl<'a> Way<'a> {
 
     /// To a file of the van's folder.
     pub fn file(&self, path: &str) -> String {
-        format!("{}{path}", self.up())
+        format!("{}{}", self.up(), encode(path))
     }
 
     fn up(&self) -> String {
@@ -51,7 +51,7 @@ pub fn folder(guide: &Guide, address: &str) -> String {
 
 /// Where a file of the book stands below the van's folder: `content/gas/locker/lever.svg` becomes `files/gas/locker/lever.svg`.
 pub fn asset(path: &str) -> String {
-    format!("files/{}", encode(path.trim_start_matches("content/")))
+    format!("files/{}", path.trim_start_matches("content/"))
 }
 
 /// Percent-encodes what may not stand in a path (RFC 3986, 3.3: unreserved characters and slashes stay).
