@@ -20,11 +20,12 @@ use diag::{Acc, Diagnostic, rules};
 use error::Error;
 use load::files::Files;
 use model::book::Book;
+use model::inputs::Inputs;
 use model::van::Van;
 use rayon::prelude::*;
 use render::{Artifact, root::root, theme::Theme};
 use std::path::Path;
-use write::Receipt;
+use write::{Receipt, stamp};
 
 /// A book that was looked at: what it holds, and what is wrong with it.
 pub struct Looked {
@@ -81,11 +82,24 @@ pub fn assemble(looked: &Looked, out: &Path, wanted: &(dyn Fn(&Van) -> bool + Sy
     let broken = |message: String| Error::new("lay out", "the theme", message);
     let front = write::write(out, &root(theme, &looked.book.settings).map_err(broken)?)?;
     let vans: Vec<_> = looked.vans.iter().filter(|van| wanted(van)).collect();
+    let inputs = Inputs::new(&looked.book, &write::disk::program());
     let receipts = vans.into_par_iter().map(|van| {
+        let made_from = inputs.of(&looked.book, van);
+        if let Some(receipt) = stamp::is_made(out, &van.key.value, &made_from) {
+            return Ok(receipt);
+        }
         let artifacts = guide(theme, &looked.book, van).map_err(broken)?;
-        let receipt = write::write(out, &artifacts)?;
-        let removed = write::prune(out, &van.key.value, &artifacts)?;
-        Ok(Receipt { removed, ..receipt })
+        put(out, van, &made_from, &artifacts)
     });
     receipts.try_reduce(Receipt::default, |a, b| Ok(a.and(b))).map(|receipt| Some(receipt.and(front)))
+}
+
+/// Puts a van's files in place, with a stamp once they are all there.
+fn put(out: &Path, van: &Van, made_from: &str, artifacts: &[Artifact]) -> Result<Receipt, Error> {
+    let key = &van.key.value;
+    stamp::take_away(out, key)?;
+    let receipt = write::write(out, artifacts)?;
+    let removed = write::prune(out, key, artifacts)?;
+    stamp::put(out, key, made_from, artifacts)?;
+    Ok(Receipt { removed, ..receipt })
 }

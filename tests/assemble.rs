@@ -62,10 +62,30 @@ fn what_nothing_makes_any_more_is_taken_away_and_what_is_not_ours_stays() {
     std::fs::create_dir_all(out.path().join("M7QK3WZD/part/old")).unwrap();
     std::fs::write(out.path().join("M7QK3WZD/part/old/index.html"), "old").unwrap();
     std::fs::write(out.path().join("logo.png"), "ours").unwrap();
+    // A guide whose sources are as they were is not made again: something must change.
+    let looked = look(&book("//- models/test/one.toml\nkey = \"M7QK3WZD\"\nyear = 2020\n")).unwrap();
     let receipt = assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
     assert_eq!(receipt.removed, 1);
     assert!(!out.path().join("M7QK3WZD/part/old").exists());
     assert!(out.path().join("logo.png").exists());
+}
+
+#[test]
+fn a_guide_is_made_again_when_a_source_of_it_changes_or_a_file_of_it_is_gone() {
+    let out = tempfile::tempdir().unwrap();
+    let run = |files: &str| assemble(&look(&book(files)).unwrap(), out.path(), &|_| true).unwrap().unwrap();
+    let first = run("");
+    assert_eq!(run("").written, 0);
+    std::fs::remove_file(out.path().join("M7QK3WZD/G1/index.html")).unwrap();
+    assert_eq!(run("").written, 1);
+    let locker = common::read("tests/base.txt")
+        .split("//- ")
+        .find(|file| file.starts_with("content/gas/locker/text.md"))
+        .unwrap()
+        .to_string();
+    let changed = run(&format!("//- {}", locker.replace("Open the cylinder of", "Now open the cylinder of")));
+    assert!(changed.written > 3 && changed.written < first.written, "{changed:?}");
+    assert_eq!(run("").written, changed.written);
 }
 
 #[test]
@@ -137,7 +157,9 @@ fn changing_the_gas_fridge_for_a_compressor_fridge_leaves_no_word_of_gas_for_it(
 fn two_languages() -> lockerleaf::load::files::Memory {
     let mut files = book("//- book.toml\n[guides]\nlanguages = [\"en\", \"de\"]\ntheme = \"two\"\n");
     let theme = root().join("themes/daymark");
-    for entry in WalkDir::new(&theme).into_iter().map(|entry| entry.unwrap()).filter(|entry| entry.file_type().is_file()) {
+    for entry in
+        WalkDir::new(&theme).into_iter().map(|entry| entry.unwrap()).filter(|entry| entry.file_type().is_file())
+    {
         let inner = entry.path().strip_prefix(&theme).unwrap().to_string_lossy().into_owned();
         files.0.insert(format!("themes/two/{inner}"), std::fs::read(entry.path()).unwrap());
     }
@@ -189,7 +211,8 @@ fn pictures_and_files_of_a_part_come_along_under_an_address_that_can_be_written(
     let mut files = book("//- content/cooling/fridge/a plan.txt\nwords\n");
     let path = "content/cooling/fridge/text.md";
     let text = String::from_utf8(files.0[path].clone()).unwrap();
-    let text = text.replace("Keeps food cold.", "Keeps food cold. ![The lever points down](lever.svg) [A plan](<a plan.txt>)");
+    let text =
+        text.replace("Keeps food cold.", "Keeps food cold. ![The lever points down](lever.svg) [A plan](<a plan.txt>)");
     files.0.insert(path.into(), text.into_bytes());
     let svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\"><path d=\"M1 1v7\"/></svg>";
     files.0.insert("content/cooling/fridge/lever.svg".into(), svg.into());
@@ -198,7 +221,10 @@ fn pictures_and_files_of_a_part_come_along_under_an_address_that_can_be_written(
     let out = tempfile::tempdir().unwrap();
     assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
     let page = std::fs::read_to_string(out.path().join("M7QK3WZD/part/fridge/index.html")).unwrap();
-    assert!(page.contains("<img src=\"../../files/cooling/fridge/lever.svg\" alt=\"The lever points down\">"), "{page}");
+    assert!(
+        page.contains("<img src=\"../../files/cooling/fridge/lever.svg\" alt=\"The lever points down\">"),
+        "{page}"
+    );
     assert!(page.contains("href=\"../../files/cooling/fridge/a%20plan.txt\""), "{page}");
     let mut acc = Acc::default();
     output_link::check(&mut acc, out.path(), false).unwrap();
@@ -209,7 +235,9 @@ fn pictures_and_files_of_a_part_come_along_under_an_address_that_can_be_written(
 #[test]
 fn characters_of_markup_in_manifests_have_no_effect() {
     let nasty = "<script>alert('x')</script> \\\" & {{ 7 * 7 }}";
-    let van = format!("//- models/test/one.toml\nkey = \"M7QK3WZD\"\nname = \"{nasty}\"\n[[tip]]\nfit = \"gas\"\nsays = \"{nasty}\"\n");
+    let van = format!(
+        "//- models/test/one.toml\nkey = \"M7QK3WZD\"\nname = \"{nasty}\"\n[[tip]]\nfit = \"gas\"\nsays = \"{nasty}\"\n"
+    );
     let looked = look(&book(&van)).unwrap();
     let artifacts = guide(looked.theme.as_ref().unwrap(), &looked.book, &looked.vans[0]).unwrap();
     let mut seen = 0;

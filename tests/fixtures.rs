@@ -49,8 +49,11 @@ fn each_rule_has_a_fixture_and_each_error_says_what_to_do() {
     }
     // Fixtures are UTF-8, and links of finished pages need pages on a disk: tests/mistakes.rs and tests/assemble.rs
     // have their cases.
-    let missing: Vec<_> =
-        check::rules().iter().map(|rule| rule.id).filter(|id| !seen.contains(id) && !["not-utf-8", "output-link"].contains(id)).collect();
+    let missing: Vec<_> = check::rules()
+        .iter()
+        .map(|rule| rule.id)
+        .filter(|id| !seen.contains(id) && !["not-utf-8", "output-link"].contains(id))
+        .collect();
     assert!(missing.is_empty(), "rules without a fixture: {missing:?}");
 }
 

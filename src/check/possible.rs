@@ -46,7 +46,9 @@ pub fn is_sound(book: &Book, facts: &ModuleFile, condition: &Condition) -> bool 
         Condition::ValueIs(value, words) => facts.values.get(&value.value).is_some_and(|value| {
             value.text || words.iter().all(|word| value.choices.iter().any(|choice| *choice.value == *word.value))
         }),
-        Condition::ValueWithin { value, .. } => facts.values.get(&value.value).is_some_and(|value| value.unit.is_some()),
+        Condition::ValueWithin { value, .. } => {
+            facts.values.get(&value.value).is_some_and(|value| value.unit.is_some())
+        }
         Condition::Fitted(capability) => book.capabilities.0.get(&capability.value).is_some(),
         Condition::Van(fact, words) => words.iter().all(|word| words_of(fact.value).contains(&word.value.as_str())),
         Condition::All(all) | Condition::Any(all) => all.iter().all(|one| is_sound(book, facts, one)),

@@ -116,7 +116,11 @@ fn standing_alone(acc: &mut Acc, checked: Checked, text: &Text) {
     }
     let inside = |picture: &&At<String>| !crate::load::text::leaves_folder(picture) && !picture.contains(':');
     for picture in text.refs.pictures.iter().filter(inside) {
-        let found = Diagnostic::new(&rules::MISSING_FILE, picture.span, "this text belongs to no part, so it has no folder of pictures");
+        let found = Diagnostic::new(
+            &rules::MISSING_FILE,
+            picture.span,
+            "this text belongs to no part, so it has no folder of pictures",
+        );
         acc.add(found.help("put the picture into the text of the part that it shows"));
     }
     for link in &text.refs.links {

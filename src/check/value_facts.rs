@@ -148,11 +148,14 @@ fn bound(acc: &mut Acc, module: &Module, text: &At<String>, dimensions: &[Dimens
             (Ok(quantity), _) => Some(quantity.unit),
             (_, Ok(range)) => Some(range.unit),
             (Err(error), _) if text.contains(|c: char| c.is_ascii_digit()) && !is_id(text) => {
-                return acc.add(Diagnostic::new(&rules::QUANTITY_FORM, text.span, error.to_string()).help(error.help()));
+                return acc
+                    .add(Diagnostic::new(&rules::QUANTITY_FORM, text.span, error.to_string()).help(error.help()));
             }
             _ => {
                 let message = format!("`{}` is no value or figure of this module, and no quantity", text.value);
-                return acc.add(Diagnostic::new(&rules::UNKNOWN_VALUE, text.span, message).help(suggest::did_you_mean(text, known)));
+                return acc.add(
+                    Diagnostic::new(&rules::UNKNOWN_VALUE, text.span, message).help(suggest::did_you_mean(text, known)),
+                );
             }
         },
     };

@@ -34,11 +34,16 @@ fn masses(facts: &ModelFile) -> impl Iterator<Item = &At<String>> {
 fn quantity(acc: &mut Acc, text: &At<String>, dimension: Dimension, symbol: &str) {
     match parse_quantity(acc, text.span, text) {
         Some(quantity) if quantity.unit.dimension != dimension => {
-            let found = Diagnostic::new(&rules::VALUE_UNIT, text.span, format!("`{}` is not {}", text.value, dimension.name()));
+            let found =
+                Diagnostic::new(&rules::VALUE_UNIT, text.span, format!("`{}` is not {}", text.value, dimension.name()));
             acc.add(found.help(format!("give it in `{symbol}`")));
         }
         Some(quantity) if quantity.amount <= 0.0 => {
-            let found = Diagnostic::new(&rules::VALUE_RANGE, text.span, format!("`{}` is no size or mass of a vehicle", text.value));
+            let found = Diagnostic::new(
+                &rules::VALUE_RANGE,
+                text.span,
+                format!("`{}` is no size or mass of a vehicle", text.value),
+            );
             acc.add(found.help(format!("give what the plate or the maker's drawing says, in `{symbol}`")));
         }
         _ => {}

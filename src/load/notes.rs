@@ -40,7 +40,9 @@ fn not_bold(acc: &mut Acc, opening: &str, span: Span) -> Option<Note> {
     let first = opening.split(|c: char| !c.is_alphabetic()).next().unwrap_or_default();
     let near = Signal::ALL.iter().find(|signal| signal.word().eq_ignore_ascii_case(first))?;
     let found = Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{first}` opens a quotation, and is not in bold"));
-    acc.add(found.help(format!("for a safety note write `**{}**`; for plain words begin with another one", near.word())));
+    acc.add(
+        found.help(format!("for a safety note write `**{}**`; for plain words begin with another one", near.word())),
+    );
     None
 }
 

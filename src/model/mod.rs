@@ -3,6 +3,7 @@
 pub mod book;
 pub mod files;
 pub mod guide;
+pub mod inputs;
 pub mod phrases;
 pub mod quantity;
 pub mod source;

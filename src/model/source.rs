@@ -86,6 +86,11 @@ impl Sources {
         Some(FileId(u32::try_from(at).unwrap_or(u32::MAX)))
     }
 
+    /// All files.
+    pub fn iter(&self) -> impl Iterator<Item = &SourceFile> {
+        self.files.iter()
+    }
+
     /// The text under `span`; empty when the span does not lie on character boundaries.
     pub fn slice(&self, span: Span) -> &str {
         self.get(span.file).text.get(span.range()).unwrap_or_default()

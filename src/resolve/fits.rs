@@ -43,7 +43,9 @@ fn unknown_names(acc: &mut Acc, model: &Model, source: &VanSource) {
         if let Some((changed, _)) = source.facts.change.entry(&removed.value) {
             let message = format!("`{}` is removed, and so cannot be changed", changed.value);
             let found = Diagnostic::new(&rules::UNKNOWN_FIT, changed.span, message).other(removed.span, "removed here");
-            acc.add(found.help("keep one of the two; to fit another part in its place, give `change` a `module` and do not remove it"));
+            acc.add(found.help(
+                "keep one of the two; to fit another part in its place, give `change` a `module` and do not remove it",
+            ));
         }
     }
 }
@@ -83,7 +85,11 @@ fn fit(acc: &mut Acc, book: &Book, facts: &FitFacts, places: &mut [Place]) -> Op
     let module = &book.modules[number];
     let facts_given = &facts.values;
     let values = values::values(acc, module, &facts.values, facts.as_.span);
-    let wanted = module.facts.values.iter().filter(|(name, facts)| facts.required || facts.default.is_some() || facts_given.get(name).is_some());
+    let wanted = module
+        .facts
+        .values
+        .iter()
+        .filter(|(name, facts)| facts.required || facts.default.is_some() || facts_given.get(name).is_some());
     let unusable = wanted.map(|(name, _)| name.value.clone()).filter(|name| !values.contains_key(name)).collect();
     let figures = figures::figures(acc, module, &values, facts.as_.span);
     Some(Fit {

@@ -72,7 +72,8 @@ impl Binder<'_> {
     fn slot(&mut self, slot: &At<String>) {
         let own = self.own();
         let facts = &self.book.modules[own.module].facts;
-        let said = own.unusable.contains(&slot.value) || facts.figures.get(&slot.value).is_some_and(|figure| self.is_said(figure));
+        let said = own.unusable.contains(&slot.value)
+            || facts.figures.get(&slot.value).is_some_and(|figure| self.is_said(figure));
         let known = GUIDE_SLOTS.contains(&slot.value.as_str())
             || own.values.contains_key(&slot.value)
             || own.figures.contains_key(&slot.value);
@@ -97,7 +98,9 @@ impl Binder<'_> {
     fn is_said(&self, figure: &FigureFacts) -> bool {
         let own = self.own();
         let facts = &self.book.modules[own.module].facts;
-        let optional = |name: &str| facts.values.get(name).is_some() && !own.values.contains_key(name) && !own.unusable.contains(name);
+        let optional = |name: &str| {
+            facts.values.get(name).is_some() && !own.values.contains_key(name) && !own.unusable.contains(name)
+        };
         !figure.with.iter().any(|(_, given)| optional(&given.value))
     }
 
@@ -186,8 +189,10 @@ impl Binder<'_> {
         let Some(capability) = self.book.capabilities.0.get(part) else {
             return false;
         };
-        let providers = self.book.modules.iter().filter(|module| module.facts.provides.iter().any(|own| &*own.value == part));
-        !capability.sections.iter().any(|own| &*own.value == section) && !providers.flat_map(|module| &module.sections).any(|own| own.id == section)
+        let providers =
+            self.book.modules.iter().filter(|module| module.facts.provides.iter().any(|own| &*own.value == part));
+        !capability.sections.iter().any(|own| &*own.value == section)
+            && !providers.flat_map(|module| &module.sections).any(|own| own.id == section)
     }
 }
 

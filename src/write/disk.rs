@@ -42,3 +42,27 @@ pub fn remove_others(root: &Path, wanted: &BTreeSet<PathBuf>) -> Result<usize, E
     }
     Ok(removed)
 }
+
+/// The text of a file, when it is there.
+pub fn text(path: &Path) -> Option<String> {
+    fs::read_to_string(path).ok()
+}
+
+/// The size of a file, when it is there.
+pub fn size(path: &Path) -> Option<u64> {
+    fs::metadata(path).ok().filter(fs::Metadata::is_file).map(|meta| meta.len())
+}
+
+/// Takes a file away, when it is there.
+pub fn remove(path: &Path) -> Result<(), Error> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(Error::new("remove", path, error)),
+        _ => Ok(()),
+    }
+}
+
+/// A text that changes whenever the program does; empty when the program cannot be read.
+pub fn program() -> String {
+    let bytes = std::env::current_exe().and_then(fs::read).unwrap_or_default();
+    blake3::hash(&bytes).to_hex().to_string()
+}
