@@ -7,6 +7,7 @@
 pub mod check;
 pub mod cli;
 pub mod compose;
+pub mod coverage;
 pub mod diag;
 pub mod error;
 pub mod figures;
@@ -16,8 +17,11 @@ pub mod render;
 pub mod resolve;
 pub mod write;
 
+use check::safety::{self, Guarded};
+use coverage::Coverage;
 use diag::{Acc, Diagnostic, rules};
 use error::Error;
+use jiff::civil::Date;
 use load::files::Files;
 use model::book::Book;
 use model::inputs::Inputs;
@@ -35,6 +39,8 @@ pub struct Looked {
     pub vans: Vec<Van>,
     /// Its theme made ready; none when that failed.
     pub theme: Option<Theme>,
+    /// Its safety coverage; empty when something else is wrong.
+    pub coverage: Coverage,
     /// What was found.
     pub acc: Acc,
 }
@@ -46,7 +52,22 @@ pub fn look(files: &dyn Files) -> Result<Looked, Error> {
     let vans = resolve::resolve(&mut acc, &book);
     check::check(&mut acc, &book, &vans);
     let theme = theme(&mut acc, &book, &vans);
-    Ok(Looked { book, vans, theme, acc })
+    let coverage =
+        theme.as_ref().filter(|_| !acc.has_errors()).map(|theme| coverage(theme, &book, &vans, files.today()));
+    if let Some(coverage) = &coverage {
+        let today = files.today();
+        safety::check(&mut acc, Guarded { book: &book, vans: &vans, coverage, today });
+    }
+    Ok(Looked { book, vans, theme, coverage: coverage.unwrap_or_default(), acc })
+}
+
+/// The safety coverage of all vans, in all languages.
+fn coverage(theme: &Theme, book: &Book, vans: &[Van], today: Option<Date>) -> Coverage {
+    let languages = &book.settings.languages;
+    let measured = vans.par_iter().flat_map_iter(|van| {
+        languages.iter().map(move |language| coverage::measure(book, van, language, theme.phrases(language), today))
+    });
+    Coverage { cells: measured.flat_map_iter(|coverage| coverage.cells).collect() }
 }
 
 /// Makes the theme ready and tries it on one van, so that a theme that fails is known before anything is written.

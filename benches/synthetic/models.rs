@@ -160,7 +160,7 @@ impl Model<'_> {
             _ => 150 + place * 571 % (self.width - 300),
         };
         let x = if side == "rear" { self.length } else { x };
-        let note = if place % 3 == 0 { "note = \"behind the lower door\"\n" } else { "" };
+        let note = if place.is_multiple_of(3) { "note = \"behind the lower door\"\n" } else { "" };
         format!(
             "[[place]]\ncode = \"{}\"\nkind = \"{kind}\"\nname = \"The {} {kind}\"\nside = \"{side}\"\nposition = [{x}, {y}, {}]\n{note}\n",
             code(place),

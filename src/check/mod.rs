@@ -15,6 +15,7 @@ pub mod output_link;
 mod personal_data;
 mod place_outside;
 mod possible;
+pub mod safety;
 mod text_names;
 mod translation_differs;
 mod value_facts;
@@ -73,7 +74,13 @@ pub fn check(acc: &mut Acc, book: &Book, vans: &[Van]) {
 /// All rules there are, by name.
 pub fn rules() -> Vec<&'static Rule> {
     let own = CHECKS.iter().flat_map(|check| check.rules.iter().copied());
-    let mut all: Vec<_> = rules::EARLY.iter().copied().chain(own).chain([&output_link::RULE]).collect();
+    let mut all: Vec<_> = rules::EARLY
+        .iter()
+        .copied()
+        .chain(own)
+        .chain(safety::CHECKS.iter().map(|check| check.rule))
+        .chain([&output_link::RULE])
+        .collect();
     all.sort_by_key(|rule| rule.id);
     all
 }

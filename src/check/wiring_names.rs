@@ -48,7 +48,8 @@ fn wiring(acc: &mut Acc, checked: Checked, module: &Module, wiring: &Wiring) {
         acc.add(found.help(suggest::did_you_mean(&routine.value, known)));
     }
     let hazards = &checked.book.hazards.0;
-    for hazard in wiring.exposes.iter().filter(|hazard| hazards.get(&hazard.value).is_none()) {
+    for hazard in wiring.exposes.iter().chain(wiring.warns.iter()).filter(|hazard| hazards.get(&hazard.value).is_none())
+    {
         let found =
             Diagnostic::new(&rules::UNKNOWN_HAZARD, hazard.span, format!("`{}` is not a hazard", hazard.value.0));
         acc.add(found.help(suggest::did_you_mean(&hazard.value, hazards.names())));

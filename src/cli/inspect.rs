@@ -3,6 +3,7 @@
 use super::Outcome;
 use super::shared::{Shared, show};
 use crate::check::output_link;
+use crate::coverage::table;
 use crate::diag::{Acc, print, suggest};
 use crate::error::Error;
 use crate::{Looked, assemble};
@@ -14,6 +15,12 @@ pub(super) struct Inspect {
     /// Ask the web for addresses of other hosts too
     #[arg(long)]
     web: bool,
+    /// Show safety coverage as a table: what is missing or waived, and the totals of each van
+    #[arg(long)]
+    coverage: bool,
+    /// With `--coverage`, show what is met too
+    #[arg(long, requires = "coverage")]
+    all: bool,
 }
 
 pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> {
@@ -24,6 +31,9 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
     let mut looked = shared.look(root)?;
     let links = links(&mut looked, command.web)?;
     show(&looked);
+    if command.coverage {
+        print!("{}", table::table(&looked.coverage, command.all));
+    }
     let vans = suggest::count(looked.vans.len(), "van");
     let modules = suggest::count(looked.book.modules.len(), "module");
     let checked = match links {
@@ -32,7 +42,11 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
     };
     match looked.acc.has_errors() {
         true => eprintln!("{} in {checked}", print::tally(&looked.acc).unwrap_or_default()),
-        false => println!("{checked}: {}", print::tally(&looked.acc).unwrap_or("nothing to mend".to_string())),
+        false => {
+            let (asked, met) = looked.coverage.counts();
+            let tally = print::tally(&looked.acc).unwrap_or("nothing to mend".to_string());
+            println!("{checked}, {met} of {asked} points of safety coverage met: {tally}");
+        }
     }
     Ok(if looked.acc.has_errors() { Outcome::Problems } else { Outcome::Done })
 }

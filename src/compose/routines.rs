@@ -1,7 +1,7 @@
 //! Routines: lists for an occasion, gathered from the fits and put in order.
 
 use super::{Composer, order};
-use crate::model::guide::{Page, PageBody, RoutinePage, Shown};
+use crate::model::guide::{Page, PageBody, RoutinePage, Shown, Step};
 
 impl<'a> Composer<'a, '_> {
     pub(super) fn routine_pages(&self) -> Vec<Page<'a>> {
@@ -20,8 +20,14 @@ impl<'a> Composer<'a, '_> {
         Page { address: format!("routine/{}", routine.name), title, body: PageBody::Routine(body) }
     }
 
-    fn step(&self, (fit, section): order::Step) -> Shown<'a> {
+    /// A routine stands alone, so a step brings along what the top of its part warns of and the step exposes to.
+    fn step(&self, (fit, section): order::Step) -> Step<'a> {
         let facts = &self.book.modules[self.van.fits[fit].module].sections[section];
-        Shown { fit, origin: facts.origin, section: self.book.section(facts, self.language).1 }
+        let shown = Shown { fit, origin: facts.origin, section: self.book.section(facts, self.language).1 };
+        let wiring = facts.wiring.as_ref();
+        let exposes =
+            |hazard: &str| wiring.is_some_and(|wiring| wiring.exposes.iter().any(|own| *own.value == *hazard));
+        let notes = self.general_notes(fit).into_iter().filter(|warned| exposes(&warned.note.hazard.value)).collect();
+        Step { notes, shown }
     }
 }

@@ -40,6 +40,8 @@ pub struct Rule {
 pub struct Diagnostic {
     /// The rule that found it.
     pub rule: &'static Rule,
+    /// How much it weighs: as its rule says, unless the book tolerates it.
+    pub severity: Severity,
     /// One phrase, lower case, in the author's own words.
     pub message: String,
     /// Where.
@@ -59,6 +61,7 @@ impl Diagnostic {
     pub fn new(rule: &'static Rule, span: impl Into<Option<Span>>, message: impl Into<String>) -> Self {
         Diagnostic {
             rule,
+            severity: rule.severity,
             message: message.into(),
             span: span.into(),
             label: None,
@@ -83,6 +86,12 @@ impl Diagnostic {
     /// With what to do.
     pub fn help(mut self, help: impl Into<String>) -> Self {
         self.help.push(help.into());
+        self
+    }
+
+    /// As a warning, whatever its rule says.
+    pub fn as_warning(mut self) -> Self {
+        self.severity = Severity::Warning;
         self
     }
 
@@ -138,7 +147,7 @@ impl Acc {
 
     /// How many findings of this weight there are.
     pub fn count(&self, severity: Severity) -> usize {
-        self.found.iter().filter(|d| d.rule.severity == severity).count()
+        self.found.iter().filter(|d| d.severity == severity).count()
     }
 
     /// All findings, in the order in which they were found.

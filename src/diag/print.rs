@@ -27,7 +27,7 @@ pub fn tally(acc: &Acc) -> Option<String> {
 }
 
 fn group<'a>(diagnostic: &'a Diagnostic, sources: &'a Sources) -> Group<'a> {
-    let level = match diagnostic.rule.severity {
+    let level = match diagnostic.severity {
         Severity::Error => Level::ERROR,
         Severity::Warning => Level::WARNING,
     };

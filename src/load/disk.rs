@@ -2,6 +2,8 @@
 
 use super::files::{Entry, Files};
 use crate::error::Error;
+use jiff::civil::Date;
+use jiff::{Timestamp, tz::TimeZone};
 use std::path::{Path, PathBuf};
 use walkdir::WalkDir;
 
@@ -47,6 +49,10 @@ impl Files for Folder {
             }
         }
         Ok(entries)
+    }
+
+    fn today(&self) -> Option<Date> {
+        Some(TimeZone::UTC.to_datetime(Timestamp::now()).date())
     }
 
     fn read(&self, path: &str) -> Result<Vec<u8>, Error> {

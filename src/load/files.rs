@@ -1,6 +1,7 @@
 //! Where the files of a book come from: a folder, or memory.
 
 use crate::error::Error;
+use jiff::civil::Date;
 use std::collections::BTreeMap;
 
 /// A file that a book might be made of.
@@ -18,6 +19,10 @@ pub trait Files: Sync {
     fn list(&self) -> Result<Vec<Entry>, Error>;
     /// The bytes of one.
     fn read(&self, path: &str) -> Result<Vec<u8>, Error>;
+    /// Today, for the last days of waivers; none when it does not matter.
+    fn today(&self) -> Option<Date> {
+        None
+    }
 }
 
 /// Files held in memory, for tests and generated books.

@@ -5,7 +5,7 @@ use super::files::content::{CapabilitiesFile, HazardsFile, WordsFile};
 use super::files::forms::System;
 use super::files::module::{ModuleFile, Wiring};
 use super::files::vehicle::{ModelFile, VanFile};
-use super::source::{FileId, Sources};
+use super::source::{At, FileId, Sources};
 use super::text::{Section, Text};
 use std::collections::BTreeMap;
 
@@ -165,6 +165,16 @@ impl Book {
     /// The number of the module `name`.
     pub fn module_number(&self, name: &str) -> Option<usize> {
         self.modules.binary_search_by(|module| module.name.as_str().cmp(name)).ok()
+    }
+
+    /// The least coverage that the book asks of itself, where it is written.
+    pub fn least(&self) -> Option<&At<f64>> {
+        self.file.as_ref()?.1.safety.as_ref()?.least.as_ref()
+    }
+
+    /// Whether the book asks for less than full coverage, so that a gap alone stops nothing.
+    pub fn tolerates_gaps(&self) -> bool {
+        self.least().is_some_and(|least| least.value < 100.0)
     }
 
     /// The section that `facts` stand for and the text it stands in, in `language` or else in the default one.

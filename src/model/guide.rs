@@ -245,7 +245,15 @@ pub struct RoutinePage<'a> {
     /// Its introduction.
     pub view: Option<View<'a>>,
     /// Tasks in order.
-    pub steps: Vec<Shown<'a>>,
+    pub steps: Vec<Step<'a>>,
+}
+
+/// A task of a routine.
+pub struct Step<'a> {
+    /// Notes of the top of its part that it needs before it: those about hazards it exposes to.
+    pub notes: Vec<Warned<'a>>,
+    /// The task.
+    pub shown: Shown<'a>,
 }
 
 /// A safety note with the part and the text it belongs to.

@@ -33,6 +33,8 @@ pub struct Van {
     pub tips: Vec<Tip>,
     /// What was measured.
     pub readings: Vec<Reading>,
+    /// Safety notes that it does without, for a time.
+    pub waivers: Vec<Waiver>,
 }
 
 /// A place of a vehicle.
@@ -153,4 +155,19 @@ pub struct Tip {
     pub place: Option<usize>,
     /// The words.
     pub says: String,
+}
+
+/// A hazard of a fit that is not warned of as it should be.
+#[derive(Debug, Clone)]
+pub struct Waiver {
+    /// The fit's name.
+    pub fit: String,
+    /// The hazard.
+    pub hazard: String,
+    /// Why.
+    pub reason: String,
+    /// The last day.
+    pub until: Date,
+    /// Where it is written.
+    pub span: Span,
 }

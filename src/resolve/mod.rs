@@ -9,6 +9,7 @@ mod providers;
 mod records;
 mod values;
 
+pub use conditions::holds;
 pub use figures::check as check_figures;
 pub use links::GUIDE_SLOTS;
 pub use values::{parse_quantity, value};
@@ -53,6 +54,7 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
         providers: Default::default(),
         tips: vec![],
         readings: vec![],
+        waivers: vec![],
     };
     van.providers = providers::providers(&mut acc, book, model, source, &van);
     conditions::decide(book, &mut van);

@@ -6,7 +6,7 @@ use crate::model::book::{Book, VanSource};
 use crate::model::files::vehicle::Tip as TipFacts;
 use crate::model::quantity::{Quantity, Unit};
 use crate::model::source::At;
-use crate::model::van::{Due, Reading, Tip, Van};
+use crate::model::van::{Due, Reading, Tip, Van, Waiver};
 use jiff::ToSpan;
 use jiff::civil::Date;
 
@@ -14,6 +14,7 @@ use jiff::civil::Date;
 pub fn records(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
     dates(acc, book, source, van);
     readings(acc, book, source, van);
+    waivers(acc, book, source, van);
     for tip in &source.facts.tip {
         van.tips.extend(self::tip(acc, van, tip));
     }
@@ -110,6 +111,30 @@ fn readings(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
                 );
                 acc.add(found.help(format!("give it in `{}`", unit.symbol)));
             }
+        }
+    }
+}
+
+fn waivers(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
+    for waiver in &source.facts.waiver {
+        let fit = fit_number(acc, van, &waiver.fit.value, waiver.fit.span);
+        let hazards = &book.hazards.0;
+        if hazards.get(&waiver.hazard.value).is_none() {
+            let found = Diagnostic::new(
+                &rules::UNKNOWN_HAZARD,
+                waiver.hazard.span,
+                format!("`{}` is not a hazard", waiver.hazard.value.0),
+            );
+            acc.add(found.help(suggest::did_you_mean(&waiver.hazard.value, hazards.names())));
+        } else if fit.is_some() {
+            let (fit, hazard) = (waiver.fit.value.0.clone(), waiver.hazard.value.0.clone());
+            van.waivers.push(Waiver {
+                fit,
+                hazard,
+                reason: waiver.reason.clone(),
+                until: waiver.until.value,
+                span: waiver.until.span,
+            });
         }
     }
 }

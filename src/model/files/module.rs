@@ -152,6 +152,8 @@ record! {
         needs: OneOrMany<At<SectionName>>,
         /// The hazards met while doing it.
         exposes: OneOrMany<At<Id>>,
+        /// Hazards that it warns of itself, though the top of the part does too.
+        warns: OneOrMany<At<Id>>,
     }
     /// Where a number of the text comes from.
     NumberSource {

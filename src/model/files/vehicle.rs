@@ -255,6 +255,8 @@ record! {
         reading: Vec<Reading>,
         /// A technician's words about this one.
         tip: Vec<Tip>,
+        /// Safety notes that it does without, for a time.
+        waiver: Vec<Waiver>,
     }
     /// What was renewed.
     Renewed {
@@ -277,6 +279,17 @@ record! {
         value: At<String>,
         /// When.
         on: At<Date>,
+    }
+    /// A hazard of a fit that is not warned of as it should be, for a time and a reason.
+    Waiver {
+        /// The fit.
+        fit: At<Id>,
+        /// The hazard.
+        hazard: At<Id>,
+        /// Why.
+        reason: String,
+        /// The last day.
+        until: At<Date>,
     }
     /// A technician's words about this van, at a fit or a place.
     Tip {

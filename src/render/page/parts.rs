@@ -3,7 +3,7 @@
 use super::around::{TextAround, rendered};
 use super::{Stand, c, label, plan_input};
 use crate::model::files::forms::System;
-use crate::model::guide::{FitPage, FitSummary, PlacePage, RoutinePage, Shown};
+use crate::model::guide::{FitPage, FitSummary, PlacePage, RoutinePage, Shown, Step};
 use crate::model::text::{Block, Text, each_note, words};
 use crate::render::html;
 
@@ -135,7 +135,15 @@ impl Stand<'_> {
                     .find(|section| section.id.value == "nothing")
                     .map(|section| section.blocks.as_slice())
             }),
-            steps: routine.steps.iter().map(|shown| self.section(shown, true)).collect(),
+            steps: routine.steps.iter().map(|step| self.step(step)).collect(),
         }
+    }
+
+    /// A step with the notes it brings along before its own words.
+    fn step(&self, step: &Step) -> c::Section {
+        let mut section = self.section(&step.shown, true);
+        let notes: String = step.notes.iter().map(|warned| self.note(warned).html).collect();
+        section.html.insert_str(0, &notes);
+        section
     }
 }
