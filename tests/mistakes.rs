@@ -253,7 +253,7 @@ fn a_book_that_is_cut_off_or_has_a_line_twice_never_makes_the_program_panic() {
     assert!(failures.is_empty(), "panics:\n{}", failures.join("\n"));
 }
 
-/// The next of a row of numbers that always is the same (Vigna's SplitMix64, public domain; the constants are from memory).
+/// The next of a row of numbers that always is the same (SplitMix64; its constants are from memory, and any would do).
 fn next(state: &mut u64) -> u64 {
     *state = state.wrapping_add(0x9e37_79b9_7f4a_7c15);
     let mut z = *state;

@@ -1,6 +1,7 @@
 //! What templates are given: plain data, and HTML where a name ends in `html`.
 
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 /// What every template is given, beside `w`, the theme's words, and `page`, what its own kind of page says.
 #[derive(Debug, Serialize)]
@@ -13,8 +14,8 @@ pub struct Shell {
     pub title: String,
     /// To the style sheet.
     pub style_href: String,
-    /// To scripts.
-    pub script_hrefs: Vec<String>,
+    /// To scripts, by name: `ticks` for `ticks.js`.
+    pub scripts: BTreeMap<String, String>,
     /// The vehicle, and whose guide it is.
     pub van: Van,
     /// To the pages that every page leads to.

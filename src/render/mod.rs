@@ -39,7 +39,9 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     };
     let key = first.identity.key;
     let mut out = vec![Artifact::text(format!("{key}/style.css"), theme.style.clone())];
-    out.extend(theme.scripts.iter().map(|(name, text)| Artifact::text(format!("{key}/{name}"), text.clone())));
+    // The script of the page at the root is of no use inside a guide.
+    let scripts = theme.scripts.iter().filter(|(name, _)| name != "root.js");
+    out.extend(scripts.map(|(name, text)| Artifact::text(format!("{key}/{name}"), text.clone())));
     out.extend(label::codes(first));
     out.extend(assets(book, first));
     pages(theme, guides, &mut out, "")?;

@@ -5,6 +5,7 @@ use super::context::Root;
 use super::theme::Theme;
 use crate::model::book::Settings;
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 #[derive(Serialize)]
 struct Shell<'a> {
@@ -12,7 +13,7 @@ struct Shell<'a> {
     kind: &'static str,
     title: String,
     style_href: &'static str,
-    script_hrefs: Vec<String>,
+    scripts: BTreeMap<String, String>,
 }
 
 /// The page, its style and its scripts.
@@ -25,13 +26,13 @@ pub fn root(theme: &Theme, settings: &Settings) -> Result<Vec<Artifact>, String>
         address: settings.address.clone(),
         language: language.to_string(),
     };
-    let script_hrefs = theme.scripts.iter().map(|(name, _)| name.clone()).collect();
+    let scripts = theme.script_hrefs(str::to_string);
     let shell = Shell {
         language,
         kind: "root",
         title: theme.phrases(language).get("root-title"),
         style_href: "style.css",
-        script_hrefs,
+        scripts,
     };
     let html = theme.page("root", language, &shell, &page)?;
     let mut out = vec![

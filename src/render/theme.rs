@@ -59,6 +59,11 @@ impl Theme {
             .unwrap_or_else(|| self.phrases.values().next().expect("a theme is made ready for at least one language"))
     }
 
+    /// To scripts, by their names without `.js`, by a way to a file of the van's folder.
+    pub fn script_hrefs(&self, to: impl Fn(&str) -> String) -> BTreeMap<String, String> {
+        self.scripts.iter().map(|(name, _)| (name.trim_end_matches(".js").to_string(), to(name))).collect()
+    }
+
     /// A page of `kind`, from what every page is given and what its own kind is given. What fails comes back in words.
     pub fn page(
         &self,

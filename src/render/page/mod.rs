@@ -69,7 +69,7 @@ impl Stand<'_> {
             kind,
             title: self.page.title.clone(),
             style_href: self.way.file("style.css"),
-            script_hrefs: self.theme.scripts.iter().map(|(name, _)| self.way.file(name)).collect(),
+            scripts: self.theme.script_hrefs(|name| self.way.file(name)),
             van: self.van(),
             to: c::Ways {
                 home: to(""),

@@ -159,7 +159,7 @@ steps-reset = Untick all
 
 # Lists
 tasks-intro = Choose a task. Read its safety notes before you start.
-faults-intro = Choose what you see, hear or smell. If anyone may be in danger, go to Emergency first.
+faults-intro = Choose what you see, hear or smell. If anyone may be in danger, tap EMERGENCY first.
 warnings-intro = These are all the safety notes of this guide, the gravest first. Each one also stands where you need it.
 words-intro = Names of parts, places and tasks, and the words that owners use for them.
 letters = Letters
