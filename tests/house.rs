@@ -48,6 +48,7 @@ fn each_crate_has_one_owner() {
         ("fluent_bundle", "src/model/phrases.rs"),
         ("annotate_snippets", "src/diag/print.rs"),
         ("strsim", "src/diag/suggest.rs"),
+        ("quick_junit", "src/diag/report/junit.rs"),
     ];
     for (name, owner) in owners {
         assert_eq!(holding(&[name]), [owner], "{name}");

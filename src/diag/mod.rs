@@ -1,6 +1,7 @@
-//! What is wrong with a book, as data; [`print`] shows it to people.
+//! What is wrong with a book, as data; [`print`] shows it to people, [`report`] to machines.
 
 pub mod print;
+pub mod report;
 pub mod rules;
 pub mod suggest;
 
@@ -14,6 +15,16 @@ pub enum Severity {
     Error,
     /// Worth a look; it stops nothing.
     Warning,
+}
+
+impl Severity {
+    /// Its word, as it stands before a finding.
+    pub fn word(self) -> &'static str {
+        match self {
+            Severity::Error => "error",
+            Severity::Warning => "warning",
+        }
+    }
 }
 
 /// What a rule asks, why, and where that comes from; `lockerleaf explain` prints it.

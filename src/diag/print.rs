@@ -15,6 +15,11 @@ pub fn print(acc: &Acc, sources: &Sources, colour: bool) -> String {
     out
 }
 
+/// One finding, as text without colour.
+pub fn one(diagnostic: &Diagnostic, sources: &Sources) -> String {
+    Renderer::plain().render(&[group(diagnostic, sources)])
+}
+
 /// "2 errors and 1 warning", or nothing.
 pub fn tally(acc: &Acc) -> Option<String> {
     let count = |severity, word| match acc.count(severity) {

@@ -3,7 +3,7 @@
 pub mod context;
 pub mod html;
 mod label;
-mod links;
+pub(crate) mod links;
 mod page;
 mod plan;
 mod plan_input;

@@ -22,9 +22,12 @@ pub fn file(path: &Path, bytes: &[u8]) -> Result<bool, Error> {
     }
     let name = path.file_name().unwrap_or_default().to_string_lossy();
     let unfinished = path.with_file_name(format!("{UNFINISHED}{name}"));
-    fs::write(&unfinished, bytes).map_err(|e| Error::new("write", &unfinished, e))?;
-    fs::rename(&unfinished, path).map_err(|e| Error::new("write", path, e))?;
-    Ok(true)
+    let written = fs::write(&unfinished, bytes).and_then(|()| fs::rename(&unfinished, path));
+    written.map(|()| true).map_err(|e| {
+        // What failed has a better reason than what cannot be cleared away after it.
+        let _ = fs::remove_file(&unfinished);
+        Error::new("write", path, e)
+    })
 }
 
 /// Takes away files below `root` that are not `wanted`, and folders that are then empty. Says how many files.
