@@ -169,6 +169,8 @@ fn two_languages() -> lockerleaf::load::files::Memory {
     for (path, translated) in [
         ("content/gas/locker/text.md", "content/gas/locker/text.de.md"),
         ("content/cooling/fridge/text.md", "content/cooling/fridge/text.de.md"),
+        ("content/mains/unit/text.md", "content/mains/unit/text.de.md"),
+        ("content/safety/extinguisher/text.md", "content/safety/extinguisher/text.de.md"),
         ("content/routines/arriving.md", "content/routines/arriving.de.md"),
         ("content/emergency.en.md", "content/emergency.de.md"),
     ] {

@@ -1,21 +1,37 @@
 //! Checks over a whole book and its vans. Each rule is a file; a check reads and changes nothing.
 
+mod battery_charger;
+mod burner_unguarded;
+mod cable_drop;
 mod capability_contract;
 mod choice_uncovered;
 mod condition_never;
+mod cylinder_size;
 mod duplicate_key;
+mod element_supply;
 mod emergency_missing;
 mod figure_facts;
+mod fuse_load;
+mod gas_isolation;
+mod gas_kind;
+mod gas_pressure;
+mod heater_relief;
+mod label_page;
 mod language_missing;
+mod life_past;
 mod missing_file;
 mod module_unused;
 mod needs_circle;
+mod no_extinguisher;
 pub mod output_link;
-
+mod parts;
 mod personal_data;
 mod place_outside;
 mod possible;
+mod rcd;
+mod reading_out;
 pub mod safety;
+mod tank_pump;
 mod text_names;
 mod translation_differs;
 mod value_facts;
@@ -45,18 +61,34 @@ pub struct Check {
 
 /// All checks, by the name of their file.
 pub static CHECKS: &[&Check] = &[
+    &battery_charger::CHECK,
+    &burner_unguarded::CHECK,
+    &cable_drop::CHECK,
     &capability_contract::CHECK,
     &choice_uncovered::CHECK,
     &condition_never::CHECK,
+    &cylinder_size::CHECK,
     &duplicate_key::CHECK,
+    &element_supply::CHECK,
     &emergency_missing::CHECK,
     &figure_facts::CHECK,
+    &fuse_load::CHECK,
+    &gas_isolation::CHECK,
+    &gas_kind::CHECK,
+    &gas_pressure::CHECK,
+    &heater_relief::CHECK,
+    &label_page::CHECK,
     &language_missing::CHECK,
+    &life_past::CHECK,
     &missing_file::CHECK,
     &module_unused::CHECK,
     &needs_circle::CHECK,
+    &no_extinguisher::CHECK,
     &personal_data::CHECK,
     &place_outside::CHECK,
+    &rcd::CHECK,
+    &reading_out::CHECK,
+    &tank_pump::CHECK,
     &text_names::CHECK,
     &translation_differs::CHECK,
     &value_facts::CHECK,

@@ -120,6 +120,12 @@ pub struct Acc {
     seen: HashMap<(&'static str, Option<Span>, String), usize>,
 }
 
+impl Extend<Diagnostic> for Acc {
+    fn extend<T: IntoIterator<Item = Diagnostic>>(&mut self, found: T) {
+        found.into_iter().for_each(|diagnostic| self.add(diagnostic));
+    }
+}
+
 impl Acc {
     /// Adds a finding; the same finding in another van only adds that van.
     pub fn add(&mut self, diagnostic: Diagnostic) {

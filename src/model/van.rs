@@ -27,6 +27,8 @@ pub struct Van {
     pub places: Vec<Place>,
     /// Its fits, in the order of the manifests.
     pub fits: Vec<Fit>,
+    /// Whether something that is fitted could not be used, which has been said; what it does for others is not known.
+    pub incomplete: bool,
     /// Which fit answers for each capability.
     pub providers: BTreeMap<String, usize>,
     /// A technician's words.
@@ -67,6 +69,8 @@ pub struct Fit {
     pub module: usize,
     /// Its values.
     pub values: BTreeMap<String, Value>,
+    /// Where a manifest gives a value; those that are missing here come from the module.
+    pub given: BTreeMap<String, Span>,
     /// Values that were asked or given and cannot be used; that has been said.
     pub unusable: BTreeSet<String>,
     /// Its figures.
@@ -79,6 +83,26 @@ pub struct Fit {
     pub bound: BTreeMap<(String, usize), Vec<Bound>>,
     /// What falls due.
     pub dates: Vec<Due>,
+}
+
+impl Fit {
+    /// A quantity by the name of a value or figure, or as written out.
+    pub fn quantity(&self, text: &str) -> Option<Quantity> {
+        match (self.values.get(text), self.figures.get(text)) {
+            (Some(Value::Quantity(quantity)), _) => Some(*quantity),
+            (Some(_), _) => None,
+            (None, Some(figure)) => Some(figure.result),
+            (None, None) => Quantity::parse(text).ok(),
+        }
+    }
+
+    /// The word of a choice.
+    pub fn choice(&self, name: &str) -> Option<&str> {
+        match self.values.get(name)? {
+            Value::Choice(word) => Some(word),
+            _ => None,
+        }
+    }
 }
 
 /// A value of a fit.
@@ -127,6 +151,8 @@ pub struct Due {
     pub life: String,
     /// When it was last renewed or done.
     pub renewed: Option<Date>,
+    /// Where that is written.
+    pub span: Option<Span>,
     /// When it falls due.
     pub due: Option<Date>,
     /// What else to know.
@@ -142,6 +168,8 @@ pub struct Reading {
     pub name: String,
     /// What it was.
     pub value: Quantity,
+    /// Where that is written.
+    pub span: Span,
     /// When.
     pub on: Date,
 }

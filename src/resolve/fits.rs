@@ -96,6 +96,7 @@ fn fit(acc: &mut Acc, book: &Book, facts: &FitFacts, places: &mut [Place]) -> Op
         name: At::new(facts.as_.value.0.clone(), facts.as_.span),
         module: number,
         values,
+        given: facts.values.iter().map(|(name, text)| (name.value.clone(), text.span)).collect(),
         unusable,
         figures,
         places: roles(acc, module, facts, places),

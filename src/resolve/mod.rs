@@ -14,7 +14,7 @@ pub use figures::check as check_figures;
 pub use links::GUIDE_SLOTS;
 pub use values::{parse_quantity, value};
 
-use crate::diag::Acc;
+use crate::diag::{Acc, rules};
 use crate::model::book::{Book, Model, VanSource};
 use crate::model::source::At;
 use crate::model::van::Van;
@@ -42,6 +42,8 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
     let mut acc = Acc::default();
     let mut places = places::places(&mut acc, model, source);
     let fits = fits::fits(&mut acc, book, model, source, &mut places);
+    let incomplete =
+        book.incomplete || [&rules::UNKNOWN_MODULE, &rules::DUPLICATE_FIT].iter().any(|rule| acc.has_found(rule.id));
     let mut van = Van {
         model: number,
         name: format!("{}/{}", model.name, source.name),
@@ -51,6 +53,7 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
         year: source.facts.year.as_ref().map(|year| year.value),
         places,
         fits,
+        incomplete,
         providers: Default::default(),
         tips: vec![],
         readings: vec![],

@@ -67,6 +67,7 @@ fn dates(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
             fit.dates.push(Due {
                 life: life.value.clone(),
                 renewed,
+                span: last.map(|renewed| renewed.on.span),
                 due,
                 note: last.and_then(|renewed| renewed.note.clone()),
             });
@@ -101,7 +102,8 @@ fn readings(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
         };
         match value.to(unit) {
             Some(value) => {
-                van.readings.push(Reading { fit, name: reading.name.value.0.clone(), value, on: reading.on.value })
+                let (name, span) = (reading.name.value.0.clone(), reading.value.span);
+                van.readings.push(Reading { fit, name, value, span, on: reading.on.value })
             }
             None => {
                 let found = Diagnostic::new(
