@@ -9,6 +9,9 @@ use crate::model::files::module::{Load, ReadingFacts, ValueFacts};
 use crate::model::quantity::{Dimension, Quantity, QuantityRange, UNITS, Unit};
 use crate::model::source::At;
 
+/// The longest interval: a hundred years in days, which is more in months than any part lasts.
+const LONGEST: f64 = 36_525.0;
+
 pub(super) static CHECK: Check = Check { rules: &[], run };
 
 fn run(acc: &mut Acc, checked: Checked) {
@@ -118,18 +121,14 @@ fn range(acc: &mut Acc, facts: &ValueFacts, unit: Option<Unit>) {
 }
 
 fn interval(acc: &mut Acc, every: &At<String>) {
-    match Quantity::parse(every) {
-        Ok(quantity)
-            if matches!(quantity.unit.dimension, Dimension::Months | Dimension::Days) && quantity.amount >= 1.0 => {}
-        Ok(_) => {
-            let found = Diagnostic::new(
-                &rules::VALUE_UNIT,
-                every.span,
-                format!("`{}` is not an interval of the calendar", every.value),
-            );
-            acc.add(found.help("give it in days, weeks, months or years, as in `24 months`"));
-        }
-        Err(error) => acc.add(Diagnostic::new(&rules::QUANTITY_FORM, every.span, error.to_string()).help(error.help())),
+    let Some(quantity) = crate::resolve::parse_quantity(acc, every.span, every) else {
+        return;
+    };
+    let calendar = matches!(quantity.unit.dimension, Dimension::Months | Dimension::Days);
+    if !calendar || quantity.amount < 1.0 || quantity.amount.fract() != 0.0 || quantity.base() > LONGEST {
+        let message = format!("`{}` is not an interval that parts are looked after in", every.value);
+        let help = "give a whole number of days, weeks, months or years, up to a hundred years, as in `24 months`";
+        acc.add(Diagnostic::new(&rules::VALUE_UNIT, every.span, message).help(help));
     }
 }
 

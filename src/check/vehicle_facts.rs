@@ -2,10 +2,13 @@
 
 use super::{Check, Checked};
 use crate::diag::{Acc, Diagnostic, rules};
-use crate::model::files::vehicle::ModelFile;
+use crate::model::files::vehicle::{ModelFile, Room};
 use crate::model::quantity::Dimension;
 use crate::model::source::At;
 use crate::resolve::parse_quantity;
+
+/// No vehicle that these guides are for is larger, in mm.
+const LARGEST: f64 = 13_000.0;
 
 pub(super) static CHECK: Check = Check { rules: &[], run };
 
@@ -17,7 +20,25 @@ fn run(acc: &mut Acc, checked: Checked) {
         for text in masses(&model.facts) {
             quantity(acc, text, Dimension::Mass, "kg");
         }
+        model.facts.room.iter().for_each(|room| self::room(acc, room));
+        for door in model.facts.door.iter().filter(|door| door.from >= door.to) {
+            let message = format!("a door from {} to {} has no width", door.from, door.to);
+            let found = Diagnostic::new(&rules::WRONG_FORM, door.side.span, message);
+            acc.add(found.help("`from` and `to` are in mm from the front, or from the nearside edge for the rear; `from` is the smaller one"));
+        }
     }
+}
+
+fn room(acc: &mut Acc, room: &Room) {
+    let message = match room.box_.as_slice() {
+        [x1, y1, x2, y2] if x1 < x2 && y1 < y2 && [x1, y1, x2, y2].iter().all(|at| at.abs() <= LARGEST) => return,
+        [_, _, _, _] => "these corners make no room of a vehicle",
+        _ => "a room has two corners: four numbers",
+    };
+    let found = Diagnostic::new(&rules::WRONG_FORM, room.box_.span, message);
+    acc.add(
+        found.help("write `[x1, y1, x2, y2]` in mm: from the front and from the nearside edge, the smaller ones first"),
+    );
 }
 
 fn sizes(facts: &ModelFile) -> impl Iterator<Item = &At<String>> {

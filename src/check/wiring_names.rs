@@ -4,6 +4,7 @@ use super::possible::words_of;
 use super::{Check, Checked};
 use crate::diag::{Acc, Diagnostic, rules, suggest};
 use crate::model::book::Module;
+use crate::model::files::content::Implication;
 use crate::model::files::forms::{Condition, Id, SectionName};
 use crate::model::files::module::Wiring;
 use crate::model::quantity::{Quantity, Unit};
@@ -21,9 +22,21 @@ fn run(acc: &mut Acc, checked: Checked) {
         }
     }
     for (_, hazard) in checked.book.hazards.0.iter() {
+        hazard.implied_by.iter().for_each(|implied| implication(acc, implied));
         for capability in hazard.implied_by.iter().filter_map(|implied| implied.provides.as_ref()) {
             self::capability(acc, checked, capability);
         }
+    }
+}
+
+fn implication(acc: &mut Acc, implied: &At<Implication>) {
+    let kinds = [implied.trait_.is_some(), implied.load.is_some(), implied.provides.is_some(), implied.place.is_some()];
+    let one = kinds.iter().filter(|there| **there).count() == 1;
+    if !one || implied.trait_.is_some() == implied.is.is_empty() {
+        let found = Diagnostic::new(&rules::WRONG_FORM, implied.span, "this is not one fact that implies a hazard");
+        acc.add(
+            found.help("write one of `{ trait = …, is = [ … ] }`, `{ load = … }`, `{ provides = … }`, `{ place = … }`"),
+        );
     }
 }
 

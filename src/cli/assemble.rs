@@ -39,7 +39,7 @@ pub(super) fn run(command: &Assemble, shared: &Shared) -> Result<Outcome, Error>
     let wanted = |van: &Van| command.vans.is_empty() || command.vans.iter().any(|name| is_named(van, name));
     match assemble(&looked, &out, &wanted)? {
         Some(receipt) => {
-            println!("{}", summary(&looked, &wanted, receipt, &out, started.elapsed().as_secs_f64()));
+            say!("{}", summary(&looked, &wanted, receipt, &out, started.elapsed().as_secs_f64()));
             Ok(Outcome::Done)
         }
         None => {

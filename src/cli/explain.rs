@@ -18,13 +18,13 @@ pub(super) fn run(command: &Explain) -> Result<Outcome, Error> {
     let rules = check::rules();
     let Some(name) = &command.rule else {
         for rule in rules {
-            println!("{:<22} {}", rule.id, rule.asks);
+            say!("{:<22} {}", rule.id, rule.asks);
         }
         return Ok(Outcome::Done);
     };
     match rules.iter().find(|rule| rule.id == name) {
         Some(rule) => {
-            println!("{}", explanation(rule));
+            say!("{}", explanation(rule));
             Ok(Outcome::Done)
         }
         None => {

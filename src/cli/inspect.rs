@@ -54,7 +54,7 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
     let links = links(&mut looked, command.web)?;
     show(&looked);
     if command.coverage {
-        print!("{}", table::table(&looked.coverage, command.all));
+        say!("{}", table::table(&looked.coverage, command.all));
     }
     report(&command.report, &looked, links.is_none())?;
     let vans = suggest::count(looked.vans.len(), "van");
@@ -68,7 +68,7 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
         false => {
             let (asked, met) = looked.coverage.counts();
             let tally = print::tally(&looked.acc).unwrap_or("nothing to mend".to_string());
-            println!("{checked}, {met} of {asked} points of safety coverage met: {tally}");
+            say!("{checked}, {met} of {asked} points of safety coverage met: {tally}");
         }
     }
     Ok(if looked.acc.has_errors() { Outcome::Problems } else { Outcome::Done })

@@ -24,7 +24,7 @@ pub(super) fn run(command: &Schemas) -> Result<Outcome, Error> {
     let artifacts: Vec<_> = schemas.iter().map(file).collect();
     write(&command.folder, &artifacts)?;
     for artifact in &artifacts {
-        println!("{}", command.folder.join(&artifact.path).display());
+        say!("{}", command.folder.join(&artifact.path).display());
     }
     Ok(Outcome::Done)
 }

@@ -157,6 +157,16 @@ impl Acc {
         self.count(Severity::Error) > 0
     }
 
+    /// How many findings there are.
+    pub fn len(&self) -> usize {
+        self.found.len()
+    }
+
+    /// Whether there are none.
+    pub fn is_empty(&self) -> bool {
+        self.found.is_empty()
+    }
+
     /// Whether the rule of that name found anything.
     pub fn has_found(&self, rule: &str) -> bool {
         self.found.iter().any(|d| d.rule.id == rule)

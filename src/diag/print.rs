@@ -5,12 +5,19 @@ use crate::model::source::{Sources, Span};
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 use std::fmt::Write;
 
+/// More findings than this are only counted.
+const MOST: usize = 200;
+
 /// All findings of `acc` in file order, as text; with colour when `colour` is set.
 pub fn print(acc: &Acc, sources: &Sources, colour: bool) -> String {
     let renderer = if colour { Renderer::styled() } else { Renderer::plain() };
     let mut out = String::new();
-    for diagnostic in acc.in_file_order(sources) {
+    let all = acc.in_file_order(sources);
+    for diagnostic in all.iter().take(MOST) {
         let _ = writeln!(out, "{}\n", renderer.render(&[group(diagnostic, sources)]));
+    }
+    if all.len() > MOST {
+        let _ = writeln!(out, "and {} more: mend these first\n", all.len() - MOST);
     }
     out
 }

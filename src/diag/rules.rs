@@ -38,6 +38,12 @@ rules! {
         source "the design of Lockerleaf: texts",
         wrong "## Light it {#light .task}\n## Light it again {#light .task}",
         right "## Light it {#light .task}\n## Light it again {#light-again .task}";
+    FILE_UNREAD = "file-unread",
+        asks "Each fact file and text below `content/` and `models/` stands where it is read.",
+        why "A slip in the name of a file or folder would lose a part, or a whole vehicle, without a word.",
+        source "the design of Lockerleaf: what people write",
+        wrong "models/dune.toml",
+        right "models/wenlow-v2/dune.toml";
     FIGURE_FORM = "figure-form",
         asks "A figure names a calculation that there is, and gives each of its inputs in a unit that fits.",
         why "A sum with a missing or mistaken input would print a wrong number in an owner's guide.",

@@ -25,9 +25,10 @@ pub fn one_of<'a>(known: impl IntoIterator<Item = &'a str>) -> String {
     names.dedup();
     match names.len() {
         0 => "there are none yet".to_string(),
-        1..=12 => format!("there is {}", list(&names)),
+        1 => format!("there is {}", list(&names)),
+        2..=12 => format!("there are {}", list(&names)),
         more => format!(
-            "there is {} and {} more",
+            "there are {} and {} more",
             names[..10].iter().map(|n| format!("`{n}`")).collect::<Vec<_>>().join(", "),
             more - 10
         ),
@@ -60,7 +61,7 @@ mod tests {
     fn near_names_are_offered_and_far_ones_are_not() {
         let known = ["fridge", "gas-locker", "toilet"];
         assert_eq!(did_you_mean("frigde", known), "did you mean `fridge`?");
-        assert_eq!(did_you_mean("solar", known), "there is `fridge`, `gas-locker` and `toilet`");
+        assert_eq!(did_you_mean("solar", known), "there are `fridge`, `gas-locker` and `toilet`");
         assert_eq!(one_of([]), "there are none yet");
     }
 }

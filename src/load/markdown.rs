@@ -20,7 +20,7 @@ pub fn parse(acc: &mut Acc, file: FileId, source: &str) -> (Vec<Block>, Refs) {
     let options = Options::ENABLE_TABLES | Options::ENABLE_HEADING_ATTRIBUTES;
     let events: Vec<_> =
         Parser::new_with_broken_link_callback(source, options, Some(callback)).into_offset_iter().collect();
-    let mut builder = Builder { acc, file, source, stack: vec![Frame::root()], refs: Refs::default() };
+    let mut builder = Builder { acc, file, source, stack: vec![Frame::root()], skipped: 0, refs: Refs::default() };
     for (event, range) in events {
         builder.take(event, range);
     }
@@ -43,6 +43,9 @@ fn broken_references(acc: &mut Acc, file: FileId, broken: &[(Range<usize>, Strin
         )));
     }
 }
+
+/// How deep constructs may be nested.
+const DEEPEST: usize = 40;
 
 /// An open construct, and what it holds so far.
 struct Frame<'s> {
@@ -87,6 +90,8 @@ struct Builder<'a, 's> {
     file: FileId,
     source: &'s str,
     stack: Vec<Frame<'s>>,
+    /// How many constructs are open below the deepest that is kept.
+    skipped: usize,
     refs: Refs,
 }
 
@@ -100,6 +105,9 @@ impl<'s> Builder<'_, 's> {
     }
 
     fn take(&mut self, event: Event<'s>, range: Range<usize>) {
+        if self.too_deep(&event, &range) {
+            return;
+        }
         match event {
             Event::Start(tag) => self.start(tag, range),
             Event::End(end) => self.end(end),
@@ -113,6 +121,26 @@ impl<'s> Builder<'_, 's> {
             }
             Event::Html(html) | Event::InlineHtml(html) => self.raw_html(&html, range),
             Event::InlineMath(_) | Event::DisplayMath(_) | Event::FootnoteReference(_) | Event::TaskListMarker(_) => {}
+        }
+    }
+
+    /// Leaves out what is nested deeper than any reader follows; each walk over blocks can then be recursive.
+    fn too_deep(&mut self, event: &Event, range: &Range<usize>) -> bool {
+        match event {
+            Event::Start(_) if self.skipped > 0 || self.stack.len() > DEEPEST => {
+                if self.skipped == 0 {
+                    let message = format!("this is nested more than {DEEPEST} deep");
+                    let found = Diagnostic::new(&rules::WRONG_FORM, self.span(range.clone()), message);
+                    self.acc.add(found.help("write it flatter: a list in a list is enough"));
+                }
+                self.skipped += 1;
+                true
+            }
+            Event::End(_) if self.skipped > 0 => {
+                self.skipped -= 1;
+                true
+            }
+            _ => self.skipped > 0,
         }
     }
 
@@ -133,9 +161,21 @@ impl<'s> Builder<'_, 's> {
             self.top().code.push_str(text);
             return;
         }
+        self.unfinished_link(text, &range);
         let mut pieces = Vec::new();
         slots::split(self.acc, self.file, self.source, text, range, &mut self.refs.slots, &mut pieces);
         self.top().inlines.extend(pieces);
+    }
+
+    /// A target in the text itself was meant as a link.
+    fn unfinished_link(&mut self, text: &str, range: &Range<usize>) {
+        let opens = ["(part:", "(place:", "(hazard:", "[part:", "[place:", "[hazard:"];
+        if let Some(at) = opens.iter().find_map(|open| text.find(open)) {
+            let start = (range.start + at).min(range.end);
+            let found = Diagnostic::new(&rules::LINK_FORM, self.span(start..range.end), "this link is printed as text");
+            self.acc
+                .add(found.help("write `[words](part:capability#section)`, with no space anywhere in the brackets"));
+        }
     }
 
     fn start(&mut self, tag: Tag<'s>, range: Range<usize>) {
@@ -174,10 +214,11 @@ impl<'s> Builder<'_, 's> {
         let span = self.span(frame.range);
         Some(match frame.tag? {
             Tag::Paragraph => Block::Paragraph(frame.inlines),
-            Tag::Heading { level, id, classes, .. } => {
+            Tag::Heading { level, id, classes, attrs } => {
                 let heading = Heading {
                     id: id.map(|id| id.to_string()),
                     classes: classes.iter().map(ToString::to_string).collect(),
+                    others: attrs.iter().map(|(name, _)| name.to_string()).collect(),
                     span,
                 };
                 Block::Heading(level as u8, frame.inlines, heading)

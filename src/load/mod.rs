@@ -11,6 +11,7 @@ pub mod record;
 pub mod settings;
 pub mod slots;
 pub mod text;
+mod unread;
 
 use crate::diag::{Acc, Diagnostic, rules};
 use crate::error::Error;
@@ -32,6 +33,7 @@ pub fn load(acc: &mut Acc, files: &dyn Files) -> Result<Book, Error> {
     loader.content(&paths)?;
     loader.models(&paths)?;
     loader.theme(&paths)?;
+    unread::say(loader.acc, &mut loader.book, &paths);
     Ok(loader.book)
 }
 

@@ -9,15 +9,42 @@ use crate::model::text::{Block, Inline, Item, Note, Refs, Target, words};
 pub fn find(acc: &mut Acc, blocks: &mut [Block], refs: &Refs) {
     for block in blocks {
         match block {
-            Block::Quote(inner, span) => match note(acc, inner, *span, refs) {
-                Some(note) => *block = Block::Note(note),
-                None => find(acc, inner, refs),
-            },
+            Block::Paragraph(inlines) | Block::Plain(inlines) => stray(acc, inlines, refs),
+            Block::Quote(inner, span) => {
+                let before = acc.len();
+                match note(acc, inner, *span, refs) {
+                    Some(note) => *block = Block::Note(note),
+                    None if acc.len() == before => find(acc, inner, refs),
+                    None => {}
+                }
+            }
             Block::List(_, items) => items.iter_mut().for_each(|item| find(acc, &mut item.blocks, refs)),
             _ => {}
         }
     }
 }
+
+/// Words that name a hazard after a signal word were meant as a safety note.
+fn stray(acc: &mut Acc, inlines: &[Inline], refs: &Refs) {
+    let text = words(inlines);
+    let first = text.split(|c: char| !c.is_alphabetic()).find(|word| !word.is_empty()).unwrap_or_default();
+    let hazard = inlines.iter().find_map(|inline| match inline {
+        Inline::Link(number, ..) if is_hazard(inline, refs) => Some(refs.links[*number].span),
+        Inline::Strong(inner) => inner.iter().find_map(|inline| match inline {
+            Inline::Link(number, ..) if is_hazard(inline, refs) => Some(refs.links[*number].span),
+            _ => None,
+        }),
+        _ => None,
+    });
+    if let (Some(span), Some(_)) = (hazard, Signal::from_word(first)) {
+        let found =
+            Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{first}` opens words that are no safety note"));
+        acc.add(found.help(NOTE_HELP));
+    }
+}
+
+/// How a safety note begins.
+const NOTE_HELP: &str = "begin a quotation with the word in bold, then link the hazard: `> **WARNING** [Carbon monoxide](hazard:carbon-monoxide). …`";
 
 fn note(acc: &mut Acc, blocks: &[Block], span: Span, refs: &Refs) -> Option<Note> {
     let (Block::Paragraph(opening) | Block::Plain(opening)) = blocks.first()? else {
@@ -37,6 +64,7 @@ fn note(acc: &mut Acc, blocks: &[Block], span: Span, refs: &Refs) -> Option<Note
 
 /// A quotation whose first word is a signal word, but not in bold, was meant as a safety note.
 fn not_bold(acc: &mut Acc, opening: &str, span: Span) -> Option<Note> {
+    let opening = opening.trim_start_matches(|c: char| !c.is_alphabetic());
     let first = opening.split(|c: char| !c.is_alphabetic()).next().unwrap_or_default();
     let near = Signal::ALL.iter().find(|signal| signal.word().eq_ignore_ascii_case(first))?;
     let found = Diagnostic::new(&rules::SIGNAL_WORD, span, format!("`{first}` opens a quotation, and is not in bold"));

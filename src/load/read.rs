@@ -35,13 +35,20 @@ pub trait Read: Sized {
 pub fn file<T: Read>(acc: &mut Acc, file: FileId, text: &str) -> Option<T> {
     let (table, errors) = DeTable::parse_recoverable(text);
     let broken = !errors.is_empty();
-    for error in errors {
-        let span = error.span().map(|range| Span::new(file, range));
+    // What follows the first slip is mostly about the parser having lost its way.
+    if let Some(error) = errors.first() {
         let message = error.message().replace('\n', ", ");
-        acc.add(
-            Diagnostic::new(&rules::TOML_SYNTAX, span.unwrap_or(Span::new(file, 0..0)), message)
-                .help("TOML writes words in quotes (`key = \"words\"`) and tables in brackets (`[table]`)"),
-        );
+        let range = error.span().unwrap_or(0..0);
+        // A brace that was forgotten is noticed lines later: where it was opened is where it is mended.
+        let open = Some(&message)
+            .filter(|message| message.contains("inline table"))
+            .and_then(|_| open_brace(text, range.start));
+        let range = open.map_or(range, |at| at..at + 1);
+        let found = Diagnostic::new(&rules::TOML_SYNTAX, Span::new(file, range), message);
+        acc.add(found.help(match open {
+            Some(_) => "close this brace on its own line, and put commas between its entries",
+            None => "TOML writes words in quotes (`key = \"words\"`) and tables in brackets (`[table]`)",
+        }));
     }
     if broken {
         return None;
@@ -49,6 +56,21 @@ pub fn file<T: Read>(acc: &mut Acc, file: FileId, text: &str) -> Option<T> {
     let span = table.span();
     let node = Spanned::new(span, DeValue::Table(table.into_inner()));
     T::read(&mut Reader { acc, file }, &node)
+}
+
+/// The last brace before `end` that is not closed on its line.
+fn open_brace(text: &str, end: usize) -> Option<usize> {
+    let before = text.get(..end)?;
+    let mut at = before.len();
+    for line in before.rsplit('\n') {
+        at -= line.len();
+        let closed = line.matches('}').count() >= line.matches('{').count();
+        if let Some(brace) = line.rfind('{').filter(|_| !closed) {
+            return Some(at + brace);
+        }
+        at = at.checked_sub(1)?;
+    }
+    None
 }
 
 impl Reader<'_> {

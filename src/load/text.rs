@@ -58,6 +58,11 @@ fn section(acc: &mut Acc, title: Vec<Inline>, heading: &Heading) -> Section {
 }
 
 fn role(acc: &mut Acc, heading: &Heading) -> Option<Role> {
+    if let Some(other) = heading.others.first() {
+        let message = format!("`{other}` stands in the braces, and is no name and no role");
+        let found = Diagnostic::new(&rules::UNKNOWN_ROLE, heading.span, message);
+        acc.add(found.help("a name begins with `#` and a role with a dot, as in `{#light .task}`"));
+    }
     let class = match heading.classes.as_slice() {
         [] => return None,
         [class] => class,

@@ -119,6 +119,8 @@ pub struct Heading {
     pub id: Option<String>,
     /// Its classes.
     pub classes: Vec<String>,
+    /// What else stands in its braces.
+    pub others: Vec<String>,
     /// Where it stands.
     pub span: Span,
 }

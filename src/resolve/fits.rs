@@ -153,6 +153,11 @@ fn roles(acc: &mut Acc, module: &Module, facts: &FitFacts, places: &mut [Place])
             );
             acc.add(found.help("name one code, or set `many = true` for the role in the module"));
         }
+        if codes.is_empty() && known.required {
+            let message = format!("`{}` is given no place, and `{}` asks for one", role.value, module.name);
+            let found = Diagnostic::new(&rules::MISSING_PLACE, role.span, message);
+            acc.add(found.help("name the code of a place, as in `\"G1\"`"));
+        }
         let numbers = numbers(acc, codes, places);
         for number in &numbers {
             places[*number].labelled |= known.labelled;

@@ -16,6 +16,7 @@ pub fn providers(acc: &mut Acc, book: &Book, model: &Model, source: &VanSource, 
         }
     }
     unknown_choices(acc, source, &providing);
+    undeclared(acc, book, model);
     let mut out = BTreeMap::new();
     for (capability, fits) in providing {
         let chosen = source.facts.choose.get(capability).or(model.facts.choose.get(capability));
@@ -48,6 +49,16 @@ fn unknown_choices(acc: &mut Acc, source: &VanSource, providing: &BTreeMap<&str,
             format!("no fit of this van provides `{}`", capability.value),
         );
         acc.add(found.help(suggest::did_you_mean(&capability.value, providing.keys().copied())));
+    }
+}
+
+/// A model serves several vans, so what one of them lacks is no slip; a capability that is declared nowhere is.
+fn undeclared(acc: &mut Acc, book: &Book, model: &Model) {
+    let known = &book.capabilities.0;
+    for (capability, _) in model.facts.choose.iter().filter(|(capability, _)| known.get(&capability.value).is_none()) {
+        let message = format!("`{}` is not a capability", capability.value);
+        let found = Diagnostic::new(&rules::UNKNOWN_CAPABILITY, capability.span, message);
+        acc.add(found.help(suggest::did_you_mean(&capability.value, known.names())));
     }
 }
 

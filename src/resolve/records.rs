@@ -7,7 +7,7 @@ use crate::model::files::vehicle::Tip as TipFacts;
 use crate::model::quantity::{Quantity, Unit};
 use crate::model::source::At;
 use crate::model::van::{Due, Reading, Tip, Van, Waiver};
-use jiff::ToSpan;
+use jiff::Span;
 use jiff::civil::Date;
 
 /// Works the manifest's records into the van.
@@ -80,8 +80,8 @@ pub fn due(from: Date, every: &str) -> Option<Date> {
     let every = Quantity::parse(every).ok()?;
     let in_unit = |symbol| Unit::find(symbol).and_then(|unit| every.to(unit)).map(|every| every.amount.round() as i32);
     match (in_unit("months"), in_unit("days")) {
-        (Some(months), _) => from.checked_add(months.months()).ok(),
-        (None, Some(days)) => from.checked_add(days.days()).ok(),
+        (Some(months), _) => from.checked_add(Span::new().try_months(months).ok()?).ok(),
+        (None, Some(days)) => from.checked_add(Span::new().try_days(days).ok()?).ok(),
         (None, None) => None,
     }
 }

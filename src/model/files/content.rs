@@ -19,7 +19,7 @@ record! {
         /// Who says so.
         source: String,
         /// The facts of a fit that imply it.
-        implied_by: Vec<Implication>,
+        implied_by: Vec<At<Implication>>,
     }
     /// A fact of a fit that implies a hazard: one of `trait` with `is`, `load`, `provides` and `place`.
     Implication {
