@@ -168,7 +168,7 @@ system-jump = Systems
 # Emergency
 emergency-call = Ring 112
 emergency-tel = tel:112
-emergency-call-more = Free from any phone, all over Europe and in the UK. Do what they tell you.
+emergency-call-more = Ring from a safe place. It is free from any phone, all over Europe and in the UK. Do what they tell you.
 emergency-list = What has happened?
 
 # About this guide
