@@ -73,10 +73,11 @@ fn emergency() -> String {
         .to_string();
     for (id, title) in [
         ("gas", "Smell of gas"),
-        ("alarm", "An alarm sounds"),
+        ("co-alarm", "The carbon monoxide alarm sounds"),
         ("fire", "Fire"),
         ("shock", "Electric shock"),
         ("water", "Water where it should not be"),
+        ("ring", "Whom to ring"),
     ] {
         out += &format!(
             "\n## {title} {{#{id}}}\n\n1. Wake everyone, and get them out.\n2. Move well away.\n3. Call 112 from there.\n4. Do not go back until you are told that it is safe.\n5. Tell {{dealer-name}} on {{dealer-phone}} afterwards.\n"

@@ -52,12 +52,12 @@ pub const SYSTEMS: [System; 11] = [
     System {
         name: "mains",
         kinds: [("inlet", "Inlet"), ("breakers", "Breakers"), ("sockets", "Sockets")],
-        traits: "carries = \"mains\"",
+        traits: "carries = \"mains-current\"",
         hazard: Hazard {
             name: "electric-shock",
             title: "Electric shock",
             signal: "WARNING",
-            implied_by: r#"{ trait = "carries", is = ["mains"] }"#,
+            implied_by: r#"{ trait = "carries", is = ["mains-current"] }"#,
             happens: "Mains voltage can kill.",
             avoid: ["Never take off a cover.", "Leave mains work to a qualified electrician."],
         },
@@ -148,7 +148,7 @@ pub const SYSTEMS: [System; 11] = [
             happens: "Without air it runs hot and can send fumes indoors.",
             avoid: ["Keep its vents clear.", "Never seal a vent."],
         },
-        draws: "mains",
+        draws: "12v",
     },
     System {
         name: "safety",

@@ -157,8 +157,7 @@ source = "made up to measure with"
 [reading.current]
 title = "Current"
 unit = "A"
-expect = "current"
-near = "10 %"
+expect = "0 to 10 A"
 source = "made up to measure with"
 
 "#;
