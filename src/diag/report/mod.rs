@@ -154,7 +154,7 @@ mod tests {
         assert_eq!((wanted.kind.name, wanted.file), ("sarif", PathBuf::from("out/a=b.sarif")));
         let refused = |text: &str| text.parse::<Wanted>().unwrap_err();
         assert_eq!(refused("sarfi=x"), "there is no report `sarfi`; did you mean `sarif`?");
-        assert_eq!(refused("pdf=x"), "there is no report `pdf`; there is `json`, `junit` and `sarif`");
+        assert_eq!(refused("pdf=x"), "there is no report `pdf`; there are `json`, `junit` and `sarif`");
         assert!(refused("sarif").contains("an equals sign"));
         assert!(refused("json=").contains("names no file") && refused("json=..").contains("names no file"));
     }
