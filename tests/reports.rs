@@ -187,7 +187,7 @@ fn sarif_says_of_each_finding_its_rule_level_and_place() {
         for (result, found) in results.iter().zip(findings) {
             assert_eq!(result.rule_id.as_deref(), Some(found.rule.id));
             assert_eq!(rules[result.rule_index.unwrap() as usize].id, found.rule.id);
-            assert_eq!(json!(result.level), found.rule.severity.word());
+            assert_eq!(json!(result.level), found.severity.word());
             let place = result.locations.as_ref().unwrap()[0].physical_location.as_ref().unwrap();
             let uri = place.artifact_location.as_ref().unwrap().uri.as_deref().unwrap();
             let Some(span) = found.span else {
@@ -358,7 +358,7 @@ fn json_gives_back_every_finding_whole() {
                 ["rule", "severity", "message", "file", "line", "column", "end", "label", "help", "vans", "other"];
             assert_eq!(keys, all);
             assert_eq!((&read["rule"], &read["message"]), (&json!(found.rule.id), &json!(found.message)));
-            assert_eq!(read["severity"], found.rule.severity.word());
+            assert_eq!(read["severity"], found.severity.word());
             assert_eq!(read["label"], json!(found.label));
             assert_eq!((&read["help"], &read["vans"]), (&json!(found.help), &json!(found.vans)));
             same_place(read, found.span, sources);

@@ -53,7 +53,7 @@ fn text(inspected: &Inspected) -> String {
 fn finding(inspected: &Inspected, found: &Diagnostic) -> Value {
     let mut all = json!({
         "rule": found.rule.id,
-        "severity": found.rule.severity.word(),
+        "severity": found.severity.word(),
         "message": found.message,
     });
     join(&mut all, place(inspected, found.span));

@@ -61,11 +61,11 @@ fn cases(inspected: &Inspected, findings: &[&Diagnostic]) -> Vec<TestCase> {
 }
 
 fn finding(inspected: &Inspected, found: &Diagnostic, name: &str) -> TestCase {
-    let mut status = match found.rule.severity {
+    let mut status = match found.severity {
         Severity::Error => TestCaseStatus::non_success(NonSuccessKind::Failure),
         Severity::Warning => TestCaseStatus::skipped(),
     };
-    status.set_type(found.rule.severity.word()).set_message(line(&found.message));
+    status.set_type(found.severity.word()).set_message(line(&found.message));
     status.set_description(lines(&print::one(found, inspected.sources)));
     let mut case = case(found.rule, name, status);
     if let Some(span) = found.span {

@@ -96,7 +96,7 @@ fn result(inspected: &Inspected, found: &Diagnostic, fingerprint: &str) -> Value
     let mut result = json!({
         "ruleId": found.rule.id,
         "ruleIndex": index(inspected, found.rule),
-        "level": found.rule.severity.word(),
+        "level": found.severity.word(),
         "message": { "text": message(found) },
         "locations": [location(inspected, found.span, found.label.as_deref())],
         "partialFingerprints": { "lockerleafFinding/v1": fingerprint },
