@@ -26,12 +26,15 @@ pub fn values(acc: &mut Acc, module: &Module, given: &Map<At<Given>>, fit: Span)
             }
         }
     }
+    // A slip in a name has been said with what was meant: that value is not missing as well.
+    let slips: Vec<&str> = given.names().filter(|name| module.facts.values.get(name).is_none()).collect();
+    let meant = |name: &str| slips.iter().any(|slip| suggest::nearest(slip, [name]).is_some());
     for (name, facts) in module.facts.values.iter().filter(|(name, _)| given.get(name).is_none()) {
         match &facts.default {
             Some(default) => {
                 values.extend(value(acc, facts, &name.value, default).map(|value| (name.value.clone(), value)))
             }
-            None if facts.required => missing(acc, module, name, facts, fit),
+            None if facts.required && !meant(&name.value) => missing(acc, module, name, facts, fit),
             None => {}
         }
     }
