@@ -39,8 +39,8 @@ pub struct Looked {
     pub vans: Vec<Van>,
     /// Its theme made ready; none when that failed.
     pub theme: Option<Theme>,
-    /// Its safety coverage; empty when something else is wrong.
-    pub coverage: Coverage,
+    /// Its safety coverage; not measured when something else is wrong.
+    pub coverage: Option<Coverage>,
     /// What was found.
     pub acc: Acc,
 }
@@ -58,7 +58,7 @@ pub fn look(files: &dyn Files) -> Result<Looked, Error> {
         let today = files.today();
         safety::check(&mut acc, Guarded { book: &book, vans: &vans, coverage, today });
     }
-    Ok(Looked { book, vans, theme, coverage: coverage.unwrap_or_default(), acc })
+    Ok(Looked { book, vans, theme, coverage, acc })
 }
 
 /// The safety coverage of all vans, in all languages.

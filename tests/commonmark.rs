@@ -29,6 +29,10 @@ impl Around for Plain {
     fn signal(&self, signal: Signal) -> &str {
         signal.word()
     }
+    fn sign(&self, _: &str) -> Option<String> {
+        None
+    }
+
     fn deeper(&self) -> u8 {
         0
     }

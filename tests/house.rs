@@ -4,6 +4,7 @@ mod common;
 
 use common::{read, root};
 use lockerleaf::model::files;
+use lockerleaf::model::files::forms::Signal;
 use lockerleaf::{check, figures};
 use std::path::PathBuf;
 use walkdir::WalkDir;
@@ -142,4 +143,63 @@ fn the_readme_names_every_command() {
         assert!(readme.contains(&format!("lockerleaf {command}")), "{command}");
     }
     assert!(readme.contains("cargo run --release") && readme.contains("bash tests/run"));
+}
+
+/// The codes of ISO 7010 that hazards may carry, with what their signs mean; names from a public sign package of 2025.
+const SIGNS: [(&str, &str); 17] = [
+    ("W001", "general warning"),
+    ("W002", "explosive material"),
+    ("W008", "drop"),
+    ("W009", "biological hazard"),
+    ("W012", "electricity"),
+    ("W016", "toxic material"),
+    ("W017", "hot surface"),
+    ("W019", "crushing"),
+    ("W021", "flammable material"),
+    ("W023", "corrosive substance"),
+    ("W026", "battery charging"),
+    ("W029", "pressurized cylinder"),
+    ("W041", "asphyxiating atmosphere"),
+    ("W070", "step down"),
+    ("W079", "hot content"),
+    ("P005", "not drinking water"),
+    ("P023", "do not obstruct"),
+];
+
+#[test]
+fn hazards_have_a_source_what_implies_them_and_a_sign_of_the_standard() {
+    let looked = lockerleaf::look(&common::demo()).unwrap();
+    let hazards = &looked.book.hazards.0;
+    assert!(hazards.iter().count() >= 28);
+    for (name, hazard) in hazards.iter() {
+        let implied = !hazard.implied_by.is_empty()
+            || looked.book.modules.iter().any(|module| {
+                module.sections.iter().filter_map(|section| section.wiring.as_ref()).any(|wiring| {
+                    wiring.exposes.iter().chain(wiring.warns.iter()).any(|exposed| *exposed.value == *name.value)
+                })
+            });
+        assert!(implied && hazard.source.len() > 20, "{}", name.value);
+        let harms = hazard.at_least.value > Signal::Notice;
+        let sign = hazard.sign.as_ref().map(|sign| sign.value.as_str());
+        assert!(harms || sign.is_none(), "{}: damage only has no sign", name.value);
+        assert!(sign.is_none_or(|sign| SIGNS.iter().any(|(code, _)| *code == sign)), "{}: {sign:?}", name.value);
+    }
+}
+
+#[test]
+fn signs_are_drawn_after_the_shape_rules_of_the_standard() {
+    let looked = lockerleaf::look(&common::demo()).unwrap();
+    let drawn: Vec<_> = looked.book.theme.signs().collect();
+    assert_eq!(drawn.len(), SIGNS.len());
+    for (code, _) in SIGNS {
+        let (_, svg) = drawn.iter().find(|(name, _)| *name == code.to_lowercase()).unwrap_or_else(|| panic!("{code}"));
+        // ISO 3864-1: a yellow triangle with a black edge warns, a red ring with a bar on white prohibits.
+        let shape: &[&str] = if code.starts_with('W') {
+            &["<path d=\"M50 5.5 95 83.5H5Z\" fill=\"#f9a800\" stroke=\"#1c1c1c\""]
+        } else {
+            &["<circle cx=\"50\" cy=\"50\" r=\"43\" fill=\"#fff\"/>", "stroke=\"#9b2423\""]
+        };
+        assert!(shape.iter().all(|part| svg.contains(part)), "{code}");
+        assert!(roxmltree::Document::parse(svg).is_ok() && svg.len() < 1500, "{code}");
+    }
 }

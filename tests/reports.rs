@@ -481,3 +481,50 @@ fn a_report_that_cannot_be_asked_for_is_wrong_usage_and_one_that_cannot_be_writt
         assert!(!root.join("x").exists() && !root.join(".unfinished-content").exists());
     }
 }
+
+// Safety coverage.
+
+/// The demo with one safety note taken out of the text of its hob.
+fn demo_without_a_note() -> lockerleaf::Looked {
+    let mut files = common::demo();
+    let text = files.0.get_mut("content/cooking/gas-hob/text.md").unwrap();
+    let whole = String::from_utf8(text.clone()).unwrap();
+    let note = whole.split("\n\n").find(|block| block.contains("(hazard:lack-of-oxygen)")).unwrap();
+    *text = whole.replacen(&format!("{note}\n\n"), "", 1).into_bytes();
+    look(&files).unwrap()
+}
+
+#[test]
+fn the_coverage_report_says_what_was_measured() {
+    let looked = demo_without_a_note();
+    let coverage = looked.coverage.as_ref().unwrap();
+    let rules = check::rules();
+    let inspected = Inspected::new(&looked.acc, &looked.book.sources, &rules, &[]).covered(coverage);
+    let kind = |name: &str| KINDS.iter().find(|kind| kind.name == name).unwrap();
+    let report: Value = serde_json::from_str(&(kind("coverage").text)(&inspected)).unwrap();
+    let (asked, met) = coverage.counts();
+    assert_eq!((report["asked"].as_u64(), report["met"].as_u64()), (Some(asked as u64), Some(met as u64)));
+    assert!(met < asked);
+    let vans = report["vans"].as_array().unwrap();
+    let cells: Vec<&Value> = vans.iter().flat_map(|van| van["cells"].as_array().unwrap()).collect();
+    let words = ["there", "strong", "whole", "before", "at-the-label", "on-paper"];
+    let count = |word: &str| cells.iter().flat_map(|cell| words.map(|key| &cell[key])).filter(|is| *is == word).count();
+    assert_eq!((count("met"), count("met") + count("missed")), (met, asked));
+    let missed: Vec<_> = cells.iter().filter(|cell| cell["there"] == "missed").collect();
+    assert!(!missed.is_empty());
+    for cell in &missed {
+        assert_eq!((&cell["fit"], &cell["hazard"]), (&json!("hob"), &json!("lack-of-oxygen")));
+        assert_eq!(cell["file"], "content/cooking/gas-hob/module.toml");
+    }
+    let page = (kind("matrix").text)(&inspected);
+    assert_eq!(page.matches("<td class=\"missed\">").count(), asked - met);
+    assert_eq!(page.matches("<td class=\"met\">").count(), met);
+    assert_eq!(page.matches("<h2 id=\"van-").count(), vans.len());
+}
+
+#[test]
+fn coverage_that_was_not_measured_is_no_coverage() {
+    let (acc, sources) = hard("");
+    assert_eq!(parsed("coverage", &acc, &sources)["measured"], false);
+    assert!(report("matrix", &acc, &sources, &[]).contains("was not measured"));
+}

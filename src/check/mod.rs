@@ -2,6 +2,7 @@
 
 mod battery_charger;
 mod burner_unguarded;
+mod burner_unventilated;
 mod cable_drop;
 mod capability_contract;
 mod choice_uncovered;
@@ -31,6 +32,7 @@ mod possible;
 mod rcd;
 mod reading_out;
 pub mod safety;
+mod sign_undrawn;
 mod tank_pump;
 mod text_names;
 mod translation_differs;
@@ -63,6 +65,7 @@ pub struct Check {
 pub static CHECKS: &[&Check] = &[
     &battery_charger::CHECK,
     &burner_unguarded::CHECK,
+    &burner_unventilated::CHECK,
     &cable_drop::CHECK,
     &capability_contract::CHECK,
     &choice_uncovered::CHECK,
@@ -88,6 +91,7 @@ pub static CHECKS: &[&Check] = &[
     &place_outside::CHECK,
     &rcd::CHECK,
     &reading_out::CHECK,
+    &sign_undrawn::CHECK,
     &tank_pump::CHECK,
     &text_names::CHECK,
     &translation_differs::CHECK,

@@ -3,7 +3,7 @@
 use super::Outcome;
 use super::shared::{Shared, show};
 use crate::check::{self, output_link};
-use crate::coverage::table;
+use crate::coverage::{Coverage, table};
 use crate::diag::report::{Inspected, Unchecked, Wanted, kinds};
 use crate::diag::{Acc, print, rules, suggest};
 use crate::error::Error;
@@ -53,8 +53,8 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
     let mut looked = shared.look(root)?;
     let links = links(&mut looked, command.web)?;
     show(&looked);
-    if command.coverage {
-        say!("{}", table::table(&looked.coverage, command.all));
+    if let Some(coverage) = looked.coverage.as_ref().filter(|_| command.coverage) {
+        say!("{}", table::table(coverage, command.all));
     }
     report(&command.report, &looked, links.is_none())?;
     let vans = suggest::count(looked.vans.len(), "van");
@@ -66,7 +66,7 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
     match looked.acc.has_errors() {
         true => eprintln!("{} in {checked}", print::tally(&looked.acc).unwrap_or_default()),
         false => {
-            let (asked, met) = looked.coverage.counts();
+            let (asked, met) = looked.coverage.as_ref().map_or((0, 0), Coverage::counts);
             let tally = print::tally(&looked.acc).unwrap_or("nothing to mend".to_string());
             say!("{checked}, {met} of {asked} points of safety coverage met: {tally}");
         }
@@ -98,7 +98,10 @@ fn report(wanted: &[Wanted], looked: &Looked, without_pages: bool) -> Result<(),
     let rules = check::rules();
     let left_out = WITHOUT_PAGES.into_iter().filter(|left| without_pages && !looked.acc.has_found(left.rule.id));
     let left_out: Vec<_> = left_out.collect();
-    let inspected = Inspected::new(&looked.acc, &looked.book.sources, &rules, &left_out);
+    let mut inspected = Inspected::new(&looked.acc, &looked.book.sources, &rules, &left_out);
+    if let Some(coverage) = &looked.coverage {
+        inspected = inspected.covered(coverage);
+    }
     for wanted in wanted {
         disk::folder(wanted.file.parent().unwrap_or(Path::new("")))?;
         disk::file(&wanted.file, (wanted.kind.text)(&inspected).as_bytes())?;

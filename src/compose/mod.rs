@@ -13,10 +13,12 @@ mod warnings;
 mod words;
 
 use crate::model::book::Book;
-use crate::model::files::forms::System;
+use crate::model::files::content::Hazard;
+use crate::model::files::forms::{Signal, System};
 use crate::model::guide::{Guide, Identity, Page, PageBody, Routined, Shown};
 use crate::model::phrases::Phrases;
 use crate::model::van::Van;
+use std::collections::BTreeMap;
 
 /// Composes the guide of `van` in `language`, with the words of the theme in that language.
 pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Phrases) -> Guide<'a> {
@@ -28,6 +30,7 @@ pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Ph
         places: entries::places(van, language),
         fits: entries::fits(book, van, language),
         views: Default::default(),
+        signs: signs(book),
         pages: vec![],
     };
     guide.views = views::views(book, van, language, phrases);
@@ -53,6 +56,16 @@ fn identity<'a>(book: &'a Book, van: &'a Van) -> Identity<'a> {
         address: &settings.address,
     }
 }
+
+/// The sign of each hazard: its own, or else the general one. Damage only has none, as nobody gets hurt.
+fn signs(book: &Book) -> BTreeMap<&str, String> {
+    let hurts = book.hazards.0.iter().filter(|(_, hazard)| hazard.at_least.value > Signal::Notice);
+    let own = |hazard: &Hazard| hazard.sign.as_ref().map_or(GENERAL_SIGN, |sign| sign.value.as_str()).to_lowercase();
+    hurts.map(|(name, hazard)| (name.value.as_str(), own(hazard))).collect()
+}
+
+/// The general warning sign (ISO 7010).
+const GENERAL_SIGN: &str = "W001";
 
 /// What composing one guide looks at.
 struct Composer<'a, 'p> {

@@ -86,6 +86,12 @@ pub struct Coverage {
 }
 
 impl Coverage {
+    /// The coverage of each van, in the order of the vans.
+    pub fn by_van(&self) -> Vec<(&str, Coverage)> {
+        let runs = self.cells.chunk_by(|a, b| a.van == b.van);
+        runs.map(|cells| (cells[0].van.as_str(), Coverage { cells: cells.to_vec() })).collect()
+    }
+
     /// How many criteria are asked, and how many of them are met or waived.
     pub fn counts(&self) -> (usize, usize) {
         let asked = |cell: &Cell| cell.standing.iter().filter(|standing| **standing != Standing::NotAsked).count();

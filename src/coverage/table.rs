@@ -6,14 +6,10 @@ use std::fmt::Write;
 /// One line a fit and hazard that is not met or is waived; with `all`, of every one. A line of totals ends each van.
 pub fn table(coverage: &Coverage, all: bool) -> String {
     let mut out = String::new();
-    let mut vans: Vec<&str> = coverage.cells.iter().map(|cell| cell.van.as_str()).collect();
-    vans.dedup();
-    for van in vans {
-        let cells: Vec<_> = coverage.cells.iter().filter(|cell| cell.van == van).cloned().collect();
-        for cell in cells.iter().filter(|cell| all || !cell.is_met() || cell.waived.is_some()) {
+    for (van, own) in coverage.by_van() {
+        for cell in own.cells.iter().filter(|cell| all || !cell.is_met() || cell.waived.is_some()) {
             let _ = writeln!(out, "{}", line(cell));
         }
-        let own = Coverage { cells };
         let (asked, met) = own.counts();
         let _ = writeln!(out, "{:<40} {met} of {asked} met, {:.1} %", cut(van, 40), own.percent());
     }

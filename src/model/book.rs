@@ -161,6 +161,13 @@ pub struct Theme {
     pub files: BTreeMap<String, String>,
 }
 
+impl Theme {
+    /// The drawings of hazard signs: a code of ISO 7010 in small letters, and the SVG.
+    pub fn signs(&self) -> impl Iterator<Item = (&str, &String)> {
+        self.files.iter().filter_map(|(path, svg)| Some((path.strip_prefix("signs/")?.strip_suffix(".svg")?, svg)))
+    }
+}
+
 impl Book {
     /// The number of the module `name`.
     pub fn module_number(&self, name: &str) -> Option<usize> {

@@ -25,6 +25,8 @@ pub struct Guide<'a> {
     pub fits: Vec<FitEntry<'a>>,
     /// How the texts read in this van: for each fit and each module whose text it shows.
     pub views: BTreeMap<(usize, usize), View<'a>>,
+    /// The signs of hazards, by hazard: codes of ISO 7010 in small letters.
+    pub signs: BTreeMap<&'a str, String>,
     /// The pages.
     pub pages: Vec<Page<'a>>,
 }

@@ -21,6 +21,14 @@ pub struct Text {
     pub refs: Refs,
 }
 
+impl Text {
+    /// Visits all safety notes, at the top and in sections.
+    pub fn each_note<'a>(&'a self, visit: &mut impl FnMut(&'a Note)) {
+        each_note(&self.intro, visit);
+        self.sections.iter().for_each(|section| each_note(&section.blocks, visit));
+    }
+}
+
 /// What the links, slots and pictures of a text point at, by their number.
 #[derive(Debug, Clone, Default)]
 pub struct Refs {

@@ -14,6 +14,8 @@ pub trait Around {
     fn slot(&self, number: usize) -> &str;
     /// A signal word in the reader's language.
     fn signal(&self, signal: Signal) -> &str;
+    /// The address of the sign of a hazard, where it has one.
+    fn sign(&self, hazard: &str) -> Option<String>;
     /// How many levels headings are moved down.
     fn deeper(&self) -> u8;
 }
@@ -88,7 +90,12 @@ pub fn note(out: &mut String, note: &Note, around: &dyn Around) {
         escape(around.signal(note.signal))
     );
     inlines(out, &note.title, around);
-    out.push_str("</span></p>\n<p>");
+    out.push_str("</span></p>\n");
+    if let Some(sign) = around.sign(&note.hazard.value).filter(|_| note.signal > Signal::Notice) {
+        let _ =
+            writeln!(out, "<img class=\"note-sign\" src=\"{}\" alt=\"\" width=\"64\" height=\"64\">", escape(&sign));
+    }
+    out.push_str("<p>");
     inlines(out, &note.consequence, around);
     out.push_str("</p>\n");
     if !note.avoidance.is_empty() {

@@ -1,5 +1,6 @@
 //! Render: a guide's pages to files. It knows nothing of manifests, and touches no disk.
 
+pub mod colour;
 pub mod context;
 pub mod html;
 mod label;
@@ -43,6 +44,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     let scripts = theme.scripts.iter().filter(|(name, _)| name != "root.js");
     out.extend(scripts.map(|(name, text)| Artifact::text(format!("{key}/{name}"), text.clone())));
     out.extend(label::codes(first));
+    out.extend(signs(theme, first));
     out.extend(assets(book, first));
     pages(theme, guides, &mut out, "")?;
     let fingerprint = fingerprint(&out);
@@ -68,6 +70,17 @@ fn fingerprint(artifacts: &[Artifact]) -> String {
     }
     let hex = hasher.finalize().to_hex();
     format!("{}-{}-{}", &hex[..4], &hex[4..8], &hex[8..12])
+}
+
+/// The drawings of the signs that the notes of this van carry.
+fn signs(theme: &Theme, guide: &Guide) -> Vec<Artifact> {
+    let mut wanted = BTreeSet::new();
+    for view in guide.views.values() {
+        view.text.each_note(&mut |note| wanted.extend(guide.signs.get(note.hazard.value.as_str())));
+    }
+    let key = guide.identity.key;
+    let drawn = wanted.into_iter().filter_map(|code| Some((code, theme.signs.get(code)?)));
+    drawn.map(|(code, drawing)| Artifact::text(format!("{key}/signs/{code}.svg"), drawing.clone())).collect()
 }
 
 /// The pictures and files that the texts of this van point at.

@@ -14,6 +14,8 @@ pub struct Theme {
     pub style: String,
     /// Scripts, by name.
     pub scripts: Vec<(String, String)>,
+    /// The drawings of hazard signs, by their codes in small letters.
+    pub signs: BTreeMap<String, String>,
     phrases: BTreeMap<String, Phrases>,
     words: BTreeMap<String, tera::Value>,
 }
@@ -36,6 +38,7 @@ impl Theme {
             tera,
             style: style(files),
             scripts: scripts(files),
+            signs: files.signs().map(|(code, drawing)| (code.to_string(), drawing.clone())).collect(),
             phrases: BTreeMap::new(),
             words: BTreeMap::new(),
         };

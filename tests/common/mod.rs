@@ -7,7 +7,8 @@
 #![allow(dead_code)]
 
 use lockerleaf::diag::Acc;
-use lockerleaf::load::files::Memory;
+use lockerleaf::load::disk::Folder;
+use lockerleaf::load::files::{Files, Memory};
 use lockerleaf::model::source::Sources;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -71,6 +72,13 @@ pub fn book(fixture: &str) -> Memory {
         };
     }
     files
+}
+
+/// The demo book, in memory.
+pub fn demo() -> Memory {
+    let folder = Folder::new(root());
+    let paths = folder.list().unwrap().into_iter().map(|entry| entry.path);
+    Memory(paths.map(|path| (path.clone(), folder.read(&path).unwrap())).collect())
 }
 
 /// What was found.

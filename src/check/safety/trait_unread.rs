@@ -14,10 +14,12 @@ static RULE: Rule = Rule {
 };
 
 /// Words of traits that the rules about combinations read; any word of `chemistry` names a kind of battery.
-const READ_BY_RULES: [(&str, &str); 6] = [
+const READ_BY_RULES: [(&str, &str); 8] = [
     ("burns", "diesel"),
     ("burns", "lpg"),
     ("carries", "mains"),
+    ("flame", "flued"),
+    ("flame", "open"),
     ("heats", "water"),
     ("holds", "pressure"),
     ("supplies", "mains"),

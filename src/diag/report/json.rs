@@ -24,7 +24,7 @@
 //! (Unicode scalar values) as in what the program prints; `end` is the point after the last character. `vans` lists the
 //! vans in which it shows, where it takes a van to show. `unchecked` lists rules that could not be held against the book.
 
-use super::{Inspected, Kind, Region};
+use super::{Inspected, Kind, Region, join};
 use crate::diag::{Diagnostic, Severity};
 use crate::model::source::Span;
 use serde_json::{Value, json};
@@ -78,11 +78,4 @@ fn place(inspected: &Inspected, span: Option<Span>) -> Value {
         "column": start.column,
         "end": { "line": end.line, "column": end.column },
     })
-}
-
-/// Adds the keys of `more` to an object.
-fn join(object: &mut Value, more: Value) {
-    if let (Value::Object(object), Value::Object(more)) = (object, more) {
-        object.extend(more);
-    }
 }

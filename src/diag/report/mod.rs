@@ -1,12 +1,16 @@
 //! Reports: the findings of one inspection for machines. Each kind is a file of its own, a function from findings to
 //! text: the same findings give the same bytes, without times, names of machines or paths outside the book.
 
+mod coverage;
 mod json;
 mod junit;
+mod matrix;
 mod sarif;
 
 use super::{Acc, Diagnostic, Rule, suggest};
+use crate::coverage::Coverage;
 use crate::model::source::{Sources, Span};
+use serde_json::Value;
 use std::path::PathBuf;
 use std::str::FromStr;
 
@@ -17,6 +21,7 @@ pub struct Inspected<'a> {
     sources: &'a Sources,
     rules: &'a [&'static Rule],
     unchecked: &'a [Unchecked],
+    coverage: Option<&'a Coverage>,
 }
 
 /// A rule that could not be held against the book.
@@ -34,7 +39,12 @@ impl<'a> Inspected<'a> {
         for found in acc.in_any_order() {
             assert!(rules.iter().any(|rule| rule.id == found.rule.id), "`{}` is in no list of rules", found.rule.id);
         }
-        Inspected { acc, sources, rules, unchecked }
+        Inspected { acc, sources, rules, unchecked, coverage: None }
+    }
+
+    /// Says what safety coverage was measured.
+    pub fn covered(self, coverage: &'a Coverage) -> Self {
+        Inspected { coverage: Some(coverage), ..self }
     }
 
     fn findings(&self) -> Vec<&'a Diagnostic> {
@@ -79,6 +89,13 @@ impl Point {
     }
 }
 
+/// Adds the keys of `more` to an object.
+fn join(object: &mut Value, more: Value) {
+    if let (Value::Object(object), Value::Object(more)) = (object, more) {
+        object.extend(more);
+    }
+}
+
 /// One kind of report.
 #[derive(Debug)]
 pub struct Kind {
@@ -91,7 +108,7 @@ pub struct Kind {
 }
 
 /// All kinds of report, by name.
-pub static KINDS: &[&Kind] = &[&json::KIND, &junit::KIND, &sarif::KIND];
+pub static KINDS: &[&Kind] = &[&coverage::KIND, &json::KIND, &junit::KIND, &matrix::KIND, &sarif::KIND];
 
 /// "json (...), junit (...), sarif (...)".
 pub fn kinds() -> String {
@@ -154,7 +171,10 @@ mod tests {
         assert_eq!((wanted.kind.name, wanted.file), ("sarif", PathBuf::from("out/a=b.sarif")));
         let refused = |text: &str| text.parse::<Wanted>().unwrap_err();
         assert_eq!(refused("sarfi=x"), "there is no report `sarfi`; did you mean `sarif`?");
-        assert_eq!(refused("pdf=x"), "there is no report `pdf`; there are `json`, `junit` and `sarif`");
+        assert_eq!(
+            refused("pdf=x"),
+            "there is no report `pdf`; there are `coverage`, `json`, `junit`, `matrix` and `sarif`"
+        );
         assert!(refused("sarif").contains("an equals sign"));
         assert!(refused("json=").contains("names no file") && refused("json=..").contains("names no file"));
     }

@@ -8,7 +8,6 @@ use super::unit::{Dimension, UNITS, Unit};
 const ELSEWHERE: &[(Dimension, &[&str])] = &[
     (Dimension::Area, &["cm2", "cm²", "m2", "m²", "awg"]),
     (Dimension::Charge, &["mah"]),
-    (Dimension::Current, &["ma"]),
     (Dimension::Energy, &["j", "kj", "mj", "mwh", "btu", "kcal", "therms"]),
     (Dimension::Length, &["in", "inch", "inches", "ft", "foot", "feet", "yd", "mile", "miles"]),
     (Dimension::Mass, &["mg", "t", "tonne", "tonnes", "lb", "lbs", "oz", "st", "cwt"]),

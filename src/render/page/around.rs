@@ -103,6 +103,10 @@ impl Around for TextAround<'_> {
         self.stand.phrases.plain.get(phrase).map_or(signal.word(), String::as_str)
     }
 
+    fn sign(&self, hazard: &str) -> Option<String> {
+        self.stand.guide.signs.get(hazard).map(|sign| self.stand.way.file(&format!("signs/{sign}.svg")))
+    }
+
     fn deeper(&self) -> u8 {
         self.deeper
     }
