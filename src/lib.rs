@@ -72,7 +72,9 @@ fn coverage(theme: &Theme, book: &Book, vans: &[Van], today: Option<Date>) -> Co
 
 /// Makes the theme ready and tries it on one van, so that a theme that fails is known before anything is written.
 fn theme(acc: &mut Acc, book: &Book, vans: &[Van]) -> Option<Theme> {
+    let colour = book.settings.colour.as_deref();
     let tried = Theme::new(&book.theme, &book.settings.languages).and_then(|theme| {
+        let theme = theme.coloured(&book.theme, colour);
         if let (Some(van), false) = (vans.first(), acc.has_errors()) {
             guide(&theme, book, van)?;
         }

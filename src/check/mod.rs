@@ -6,6 +6,7 @@ mod burner_unventilated;
 mod cable_drop;
 mod capability_contract;
 mod choice_uncovered;
+mod colour_contrast;
 mod condition_never;
 mod cylinder_size;
 mod duplicate_key;
@@ -69,6 +70,7 @@ pub static CHECKS: &[&Check] = &[
     &cable_drop::CHECK,
     &capability_contract::CHECK,
     &choice_uncovered::CHECK,
+    &colour_contrast::CHECK,
     &condition_never::CHECK,
     &cylinder_size::CHECK,
     &duplicate_key::CHECK,

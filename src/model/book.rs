@@ -1,5 +1,6 @@
 //! The whole workspace, read and compiled once.
 
+use super::colour::Colour;
 use super::files::book::BookFile;
 use super::files::content::{CapabilitiesFile, HazardsFile, WordsFile};
 use super::files::forms::System;
@@ -162,6 +163,14 @@ pub struct Theme {
 }
 
 impl Theme {
+    /// The colour that its style gives `name`, in light or in the dark: the first that `base.css` says, or the second.
+    pub fn colour(&self, name: &str, dark: bool) -> Option<Colour> {
+        let style = self.files.get("base.css")?;
+        let property = format!("{name}:");
+        let mut values = style.split(&property).skip(1).filter_map(|rest| rest.split(';').next());
+        Colour::parse(values.nth(usize::from(dark))?.trim())
+    }
+
     /// The drawings of hazard signs: a code of ISO 7010 in small letters, and the SVG.
     pub fn signs(&self) -> impl Iterator<Item = (&str, &String)> {
         self.files.iter().filter_map(|(path, svg)| Some((path.strip_prefix("signs/")?.strip_suffix(".svg")?, svg)))

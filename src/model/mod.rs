@@ -1,6 +1,7 @@
 //! The types that flow from phase to phase.
 
 pub mod book;
+pub mod colour;
 pub mod files;
 pub mod guide;
 pub mod inputs;

@@ -1,6 +1,5 @@
 //! Render: a guide's pages to files. It knows nothing of manifests, and touches no disk.
 
-pub mod colour;
 pub mod context;
 pub mod html;
 mod label;

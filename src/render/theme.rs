@@ -2,6 +2,7 @@
 
 use crate::diag::suggest;
 use crate::model::book::Theme as Files;
+use crate::model::colour::{Colour, READABLE};
 use crate::model::phrases::Phrases;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -53,6 +54,24 @@ impl Theme {
             theme.phrases.insert(language.clone(), phrases);
         }
         Ok(theme)
+    }
+
+    /// The theme in the dealer's colour: links and plates take it. In the dark it is as light, or as deep, as it must be
+    /// to be read there.
+    pub fn coloured(mut self, files: &Files, colour: Option<&str>) -> Self {
+        let Some(colour) = colour.and_then(Colour::parse) else {
+            return self;
+        };
+        let near = |names: &[&str], dark| {
+            let others: Vec<_> = names.iter().filter_map(|name| files.colour(name, dark)).collect();
+            colour.readable(&others, READABLE).unwrap_or(colour).hex()
+        };
+        let (words, plate) = (near(&["--paper", "--sheet"], true), near(&["--on-plate"], true));
+        self.style += &format!(
+            "\n:root {{ --sea: {}; --plate: var(--sea); }}\n@media screen and (prefers-color-scheme: dark) {{ :root {{ --sea: {words}; --plate: {plate}; }} }}\n",
+            colour.hex()
+        );
+        self
     }
 
     /// The words of a language that the theme was made ready for, or else of the first one.

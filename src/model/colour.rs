@@ -1,5 +1,8 @@
 //! Colours and the contrast between them, as WCAG 2.2 defines it.
 
+/// The least contrast of text that is not large (WCAG 2.2, 1.4.3).
+pub const READABLE: f64 = 4.5;
+
 /// A colour of the screen (sRGB), each part from 0 to 1.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Colour([f64; 3]);
@@ -15,6 +18,21 @@ impl Colour {
             _ => return None,
         };
         Some(Colour(parts.map(|part| f64::from(part) / 255.0)))
+    }
+
+    /// As it is written in a style sheet: `#9b2423`.
+    pub fn hex(self) -> String {
+        let [r, g, b] = self.0.map(|part| (part * 255.0).round() as u8);
+        format!("#{r:02x}{g:02x}{b:02x}")
+    }
+
+    /// The colour nearest to this one that has at least `ratio` against each of `others`: mixed with black or with
+    /// white, a hundredth at a time. `None` when no mixture has.
+    pub fn readable(self, others: &[Colour], ratio: f64) -> Option<Colour> {
+        let towards = |end: f64, share: f64| Colour(self.0.map(|part| part + (end - part) * share));
+        let mixed = (0..=100).flat_map(|step| [0.0, 1.0].map(|end| towards(end, f64::from(step) / 100.0)));
+        let mut written = mixed.filter_map(|colour| Colour::parse(&colour.hex()));
+        written.find(|colour| others.iter().all(|other| colour.contrast(*other) >= ratio))
     }
 
     /// Relative luminance, 0 for black to 1 for white (WCAG 2.2, definition of relative luminance).
@@ -62,6 +80,16 @@ mod tests {
         }
         assert!((contrast("#000", "#f9a800") - 10.6).abs() <= 0.05);
         assert!((contrast("#000", "#ffd100") - 14.4).abs() <= 0.05);
+    }
+
+    #[test]
+    fn the_nearest_readable_colour_is_readable_and_no_further_than_it_must_be() {
+        let white = Colour::parse("#fff").unwrap();
+        let orange = Colour::parse("#ff8200").unwrap();
+        let darker = orange.readable(&[white], 4.5).unwrap();
+        assert!(darker.contrast(white) >= 4.5 && darker.contrast(white) < 4.7, "{}", darker.hex());
+        assert_eq!(Colour::parse("#000").unwrap().readable(&[white], 4.5).unwrap().hex(), "#000000");
+        assert_eq!(orange.readable(&[white, Colour::parse("#000").unwrap()], 5.0), None);
     }
 
     #[test]
