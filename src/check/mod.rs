@@ -40,6 +40,7 @@ mod translation_differs;
 mod value_facts;
 mod vehicle_facts;
 mod wiring_names;
+pub mod writing;
 
 use crate::diag::{Acc, Rule, rules};
 use crate::model::book::Book;
@@ -100,6 +101,7 @@ pub static CHECKS: &[&Check] = &[
     &value_facts::CHECK,
     &vehicle_facts::CHECK,
     &wiring_names::CHECK,
+    &writing::CHECK,
 ];
 
 /// Runs all checks.
