@@ -7,6 +7,7 @@ mod verbs;
 
 mod care_interval;
 mod hard_to_read;
+mod number_unsourced;
 mod paragraph_long;
 mod result_missing;
 mod sentence_long;
@@ -42,6 +43,7 @@ pub(super) static CHECK: Check = Check {
     rules: &[
         &care_interval::RULE,
         &hard_to_read::RULE,
+        &number_unsourced::RULE,
         &paragraph_long::RULE,
         &result_missing::RULE,
         &sentence_long::RULE,
@@ -58,6 +60,7 @@ fn run(acc: &mut Acc, checked: Checked) {
         for (_, text) in module.texts.iter().filter(|(language, _)| is_english(language)) {
             let passages = passages(text);
             WRITING.iter().for_each(|writing| (writing.run)(acc, &passages));
+            number_unsourced::run(acc, checked, module, &passages);
         }
     }
 }

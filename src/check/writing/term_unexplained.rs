@@ -35,7 +35,6 @@ const TERMS: &[&str] = &[
     "bulkhead",
     "diaphragm",
     "electrolyte",
-    "gauze",
     "inverter",
     "jockey",
     "micro-switch",
@@ -68,6 +67,11 @@ const EXPLAINS: &[&str] = &[
     " a small ",
     " which ",
     " that ",
+    ", the ",
+    ", a ",
+    ", an ",
+    " cuts ",
+    " turns ",
 ];
 
 fn run(acc: &mut Acc, sections: &[Passages]) {
