@@ -50,7 +50,7 @@ pub fn look(files: &dyn Files) -> Result<Looked, Error> {
     let mut acc = Acc::default();
     let book = load::load(&mut acc, files)?;
     let vans = resolve::resolve(&mut acc, &book);
-    check::check(&mut acc, &book, &vans);
+    check::check(&mut acc, &book, &vans, files.today());
     let theme = theme(&mut acc, &book, &vans);
     let coverage =
         theme.as_ref().filter(|_| !acc.has_errors()).map(|theme| coverage(theme, &book, &vans, files.today()));

@@ -204,7 +204,7 @@ fn survives(name: impl Fn() -> String, files: &Memory) -> Option<String> {
         let mut acc = Acc::default();
         let book = load(&mut acc, files).expect("memory does not fail");
         let vans = resolve(&mut acc, &book);
-        check(&mut acc, &book, &vans);
+        check(&mut acc, &book, &vans, None);
         print(&acc, &book.sources, false);
         if !acc.has_errors() {
             let looked = look(files).expect("memory does not fail");

@@ -151,7 +151,7 @@ fn survives(book: &mut Book, theme: &Theme, note: &Found, mutated: &str) -> Opti
 fn findings(book: &Book, theme: &Theme) -> Vec<String> {
     let mut acc = Acc::default();
     let vans = resolve(&mut acc, book);
-    check::check(&mut acc, book, &vans);
+    check::check(&mut acc, book, &vans, None);
     if !acc.has_errors() {
         let language = book.settings.language();
         let cells = vans.iter().flat_map(|van| measure(book, van, language, theme.phrases(language), None).cells);

@@ -11,7 +11,7 @@ static RULE: Rule = Rule {
     severity: Severity::Error,
     asks: "Nothing that a manifest records as renewed falls due before the newest record of the same van.",
     why: "A hose, an alarm or a test that ran out before the workshop was done with the van would be sold overdue.",
-    source: "the `[life.*]` of the module; the newest date of the manifest stands for the handover, as no check reads today's date",
+    source: "the `[life.*]` of the module; the newest date of the manifest stands for the handover, so that a finding does not come and go with the days",
     wrong: "a hose of 60 months renewed on 2020-03-01, and a reading taken on 2026-09-14",
     right: "the hose renewed again, on 2026-09-14",
 };

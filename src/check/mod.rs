@@ -9,6 +9,7 @@ mod choice_uncovered;
 mod colour_contrast;
 mod condition_never;
 mod cylinder_size;
+mod date_impossible;
 mod duplicate_key;
 mod element_supply;
 mod emergency_missing;
@@ -21,6 +22,7 @@ mod heater_relief;
 mod label_page;
 mod language_missing;
 mod life_past;
+mod life_section;
 mod missing_file;
 mod module_unused;
 mod needs_circle;
@@ -45,6 +47,7 @@ pub mod writing;
 use crate::diag::{Acc, Rule, rules};
 use crate::model::book::Book;
 use crate::model::van::Van;
+use jiff::civil::Date;
 
 /// What checks look at.
 #[derive(Clone, Copy)]
@@ -53,6 +56,8 @@ pub struct Checked<'a> {
     pub book: &'a Book,
     /// Its vans.
     pub vans: &'a [Van],
+    /// Today, for records of what is yet to come; none when it does not matter.
+    pub today: Option<Date>,
 }
 
 /// One check.
@@ -74,6 +79,7 @@ pub static CHECKS: &[&Check] = &[
     &colour_contrast::CHECK,
     &condition_never::CHECK,
     &cylinder_size::CHECK,
+    &date_impossible::CHECK,
     &duplicate_key::CHECK,
     &element_supply::CHECK,
     &emergency_missing::CHECK,
@@ -86,6 +92,7 @@ pub static CHECKS: &[&Check] = &[
     &label_page::CHECK,
     &language_missing::CHECK,
     &life_past::CHECK,
+    &life_section::CHECK,
     &missing_file::CHECK,
     &module_unused::CHECK,
     &needs_circle::CHECK,
@@ -105,9 +112,9 @@ pub static CHECKS: &[&Check] = &[
 ];
 
 /// Runs all checks.
-pub fn check(acc: &mut Acc, book: &Book, vans: &[Van]) {
+pub fn check(acc: &mut Acc, book: &Book, vans: &[Van], today: Option<Date>) {
     for check in CHECKS {
-        (check.run)(acc, Checked { book, vans });
+        (check.run)(acc, Checked { book, vans, today });
     }
 }
 

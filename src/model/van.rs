@@ -1,6 +1,7 @@
 //! One vehicle with everything decided: values, figures, places, which sections show, where links lead.
 
 use super::files::forms::{Code, Words};
+use super::files::stamped::Stamped;
 use super::files::vehicle::{PlaceKind, Side};
 use super::quantity::Quantity;
 use super::source::{At, FileId, Span};
@@ -151,6 +152,10 @@ pub struct Due {
     pub life: String,
     /// When it was last renewed or done.
     pub renewed: Option<Date>,
+    /// The date code on the part.
+    pub made: Option<Stamped>,
+    /// The last day that is marked on the part.
+    pub until: Option<Stamped>,
     /// Where that is written.
     pub span: Option<Span>,
     /// When it falls due.

@@ -1,6 +1,7 @@
 //! Resolve: a book's manifests to [`Van`]s with everything decided.
 
 pub mod conditions;
+mod dates;
 mod figures;
 mod fits;
 mod links;
@@ -10,6 +11,7 @@ mod records;
 mod values;
 
 pub use conditions::holds;
+pub use dates::due;
 pub use figures::check as check_figures;
 pub use links::GUIDE_SLOTS;
 pub use values::{parse_quantity, value};
@@ -62,6 +64,7 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
     van.providers = providers::providers(&mut acc, book, model, source, &van);
     conditions::decide(book, &mut van);
     links::bind(&mut acc, book, &mut van);
+    dates::dates(&mut acc, book, source, &mut van);
     records::records(&mut acc, book, source, &mut van);
     (van, acc)
 }

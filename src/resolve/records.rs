@@ -1,18 +1,15 @@
-//! What a manifest records of one van: renewals, readings and a technician's words.
+//! What a manifest records of one van: readings, waivers and a technician's words.
 
 use super::values::parse_quantity;
 use crate::diag::{Acc, Diagnostic, rules, suggest};
 use crate::model::book::{Book, VanSource};
 use crate::model::files::vehicle::Tip as TipFacts;
-use crate::model::quantity::{Quantity, Unit};
+use crate::model::quantity::Unit;
 use crate::model::source::At;
-use crate::model::van::{Due, Reading, Tip, Van, Waiver};
-use jiff::Span;
-use jiff::civil::Date;
+use crate::model::van::{Reading, Tip, Van, Waiver};
 
 /// Works the manifest's records into the van.
 pub fn records(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
-    dates(acc, book, source, van);
     readings(acc, book, source, van);
     waivers(acc, book, source, van);
     for tip in &source.facts.tip {
@@ -20,7 +17,7 @@ pub fn records(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
     }
 }
 
-fn fit_number(acc: &mut Acc, van: &Van, name: &str, span: crate::model::source::Span) -> Option<usize> {
+pub(super) fn fit_number(acc: &mut Acc, van: &Van, name: &str, span: crate::model::source::Span) -> Option<usize> {
     let number = van.fits.iter().position(|fit| fit.name.value == name);
     if number.is_none() {
         let known = van.fits.iter().map(|fit| fit.name.value.as_str());
@@ -32,7 +29,7 @@ fn fit_number(acc: &mut Acc, van: &Van, name: &str, span: crate::model::source::
     number
 }
 
-fn unknown_part<'a>(
+pub(super) fn unknown_part<'a>(
     acc: &mut Acc,
     kind: &str,
     module: &str,
@@ -43,47 +40,6 @@ fn unknown_part<'a>(
         Diagnostic::new(&rules::UNKNOWN_PART, name.span, format!("`{module}` has no {kind} `{}`", name.value.0));
     let help = "if another part was put in, what was recorded of the old one goes out of the manifest with it";
     acc.add(found.help(suggest::did_you_mean(&name.value, known)).help(help));
-}
-
-fn dates(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
-    for renewed in &source.facts.renewed {
-        if let Some(number) = fit_number(acc, van, &renewed.fit.value, renewed.fit.span) {
-            let module = &book.modules[van.fits[number].module];
-            if module.facts.life.get(&renewed.part.value).is_none() {
-                unknown_part(acc, "life", &module.name, &renewed.part, module.facts.life.names());
-            }
-        }
-    }
-    for fit in &mut van.fits {
-        for (life, facts) in book.modules[fit.module].facts.life.iter() {
-            let records = source
-                .facts
-                .renewed
-                .iter()
-                .filter(|renewed| renewed.fit.value.0 == fit.name.value && renewed.part.value.0 == life.value);
-            let last = records.max_by_key(|renewed| renewed.on.value);
-            let renewed = last.map(|renewed| renewed.on.value);
-            let due = renewed.and_then(|from| due(from, &facts.every));
-            fit.dates.push(Due {
-                life: life.value.clone(),
-                renewed,
-                span: last.map(|renewed| renewed.on.span),
-                due,
-                note: last.and_then(|renewed| renewed.note.clone()),
-            });
-        }
-    }
-}
-
-/// `from` and an interval later. Months keep to the end of a shorter month; days are counted.
-pub fn due(from: Date, every: &str) -> Option<Date> {
-    let every = Quantity::parse(every).ok()?;
-    let in_unit = |symbol| Unit::find(symbol).and_then(|unit| every.to(unit)).map(|every| every.amount.round() as i32);
-    match (in_unit("months"), in_unit("days")) {
-        (Some(months), _) => from.checked_add(Span::new().try_months(months).ok()?).ok(),
-        (None, Some(days)) => from.checked_add(Span::new().try_days(days).ok()?).ok(),
-        (None, None) => None,
-    }
 }
 
 fn readings(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {

@@ -4,6 +4,7 @@ pub mod book;
 pub mod content;
 pub mod forms;
 pub mod module;
+pub mod stamped;
 pub mod vehicle;
 
 use crate::load::read::Read;

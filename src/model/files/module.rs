@@ -115,6 +115,10 @@ record! {
         every: At<String>,
         /// What is done then.
         action: Action,
+        /// The section that says how it is done, or who does it: of several the first that shows.
+        section: OneOrMany<At<Id>>,
+        /// What to look for on the part when no day is known.
+        look: Option<Words>,
         /// Who says so.
         source: String,
     }

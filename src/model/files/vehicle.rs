@@ -1,6 +1,7 @@
 //! `models/<model>/model.toml` and `models/<model>/<van>.toml`.
 
 use super::forms::{Code, Given, Id, Key, ModuleName, Words};
+use super::stamped::Stamped;
 use crate::load::read::{Map, OneOrMany};
 use crate::model::source::At;
 use crate::{record, words};
@@ -258,14 +259,18 @@ record! {
         /// Safety notes that it does without, for a time.
         waiver: Vec<Waiver>,
     }
-    /// What was renewed.
+    /// What was renewed or done, or what is stamped on the part.
     Renewed {
         /// The fit.
         fit: At<Id>,
         /// The life of its module that began anew.
         part: At<Id>,
-        /// When.
-        on: At<Date>,
+        /// The day it was done; left out when only what is stamped on the part is known.
+        on: Option<At<Date>>,
+        /// The date code on the part: the month, week or day it was made.
+        made: Option<At<Stamped>>,
+        /// The last day that is marked on the part, as "replace by" or "test by".
+        until: Option<At<Stamped>>,
         /// What else to know.
         note: Option<String>,
     }
