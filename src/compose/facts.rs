@@ -2,8 +2,7 @@
 
 use super::{Composer, show};
 use crate::model::files::forms::System;
-use crate::model::guide::{DateEntry, FitPage, FitSummary, Guide, Page, PageBody, Shown};
-use crate::model::quantity::Quantity;
+use crate::model::guide::{FitPage, FitSummary, Guide, Page, PageBody, Shown};
 use crate::model::text::Role;
 
 impl<'a> Composer<'a, '_> {
@@ -91,26 +90,5 @@ impl<'a> Composer<'a, '_> {
                 ))
             })
             .collect()
-    }
-
-    pub(super) fn dates(&self, fit: usize) -> Vec<DateEntry<'a>> {
-        let fitted = &self.van.fits[fit];
-        let lives = &self.book.modules[fitted.module].facts.life;
-        let entry = |due: &'a crate::model::van::Due| {
-            let facts = lives.get(&due.life)?;
-            let every =
-                Quantity::parse(&facts.every).map(|every| show::quantity(&every, self.phrases)).unwrap_or_default();
-            Some(DateEntry {
-                fit,
-                title: facts.title.text(self.language),
-                action: facts.action,
-                every,
-                last: due.renewed,
-                due: due.due,
-                note: due.note.as_deref(),
-                source: &facts.source,
-            })
-        };
-        fitted.dates.iter().filter_map(entry).collect()
     }
 }

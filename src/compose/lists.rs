@@ -1,8 +1,8 @@
-//! Lists over the whole van: tasks, faults, dates.
+//! Lists over the whole van: tasks, faults.
 
 use super::Composer;
 use crate::model::files::forms::System;
-use crate::model::guide::{DateEntry, Shown};
+use crate::model::guide::Shown;
 use crate::model::text::Role;
 
 impl<'a> Composer<'a, '_> {
@@ -15,12 +15,5 @@ impl<'a> Composer<'a, '_> {
             sections.filter(|shown| shown.role() == Some(role)).collect::<Vec<_>>()
         };
         self.systems().map(|system| (system, of(system))).filter(|(_, sections)| !sections.is_empty()).collect()
-    }
-
-    /// All dates: what falls due first comes first, and what is not known comes last.
-    pub(super) fn all_dates(&self) -> Vec<DateEntry<'a>> {
-        let mut dates: Vec<_> = (0..self.van.fits.len()).flat_map(|fit| self.dates(fit)).collect();
-        dates.sort_by_key(|date| (date.due.is_none(), date.due));
-        dates
     }
 }

@@ -1,5 +1,6 @@
 //! Compose: what the guide of one van says, in one language. It knows no output format.
 
+mod dates;
 mod entries;
 mod facts;
 mod lists;

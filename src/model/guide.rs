@@ -2,7 +2,9 @@
 
 use super::files::forms::{Signal, System};
 use super::files::module::{Action, Origin};
+use super::files::stamped::Stamped;
 use super::files::vehicle::{Body, Door, PlaceKind, Room, Side};
+use super::quantity::Quantity;
 use super::text::{Note, Role, Section, Text};
 use super::van::Bound;
 use jiff::civil::Date;
@@ -272,21 +274,38 @@ pub struct Warned<'a> {
 }
 
 /// What falls due.
+#[derive(Clone)]
 pub struct DateEntry<'a> {
     /// The fit's number.
     pub fit: usize,
+    /// The life's name in its module.
+    pub life: &'a str,
     /// What.
     pub title: &'a str,
+    /// The section that says how it is done.
+    pub section: Option<Shown<'a>>,
+    /// Where: the places of that section, or else of the part.
+    pub places: Vec<usize>,
     /// What is done then.
     pub action: Action,
     /// How often, as readers see it.
     pub every: String,
+    /// How often.
+    pub interval: Option<Quantity>,
     /// When it was last done.
     pub last: Option<Date>,
+    /// The date code on the part.
+    pub made: Option<Stamped>,
+    /// The last day that is marked on the part.
+    pub until: Option<Stamped>,
+    /// The day of the record, or else of the van's newest one: never the day on which a guide is made.
+    pub recorded: Option<Date>,
     /// When it falls due.
     pub due: Option<Date>,
     /// What else to know.
     pub note: Option<&'a str>,
+    /// What to look for on the part when no day is known.
+    pub look: Option<&'a str>,
     /// Who says so.
     pub source: &'a str,
 }

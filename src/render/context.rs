@@ -167,6 +167,12 @@ pub struct DateRow {
     pub title: String,
     /// The part it belongs to.
     pub part: Named,
+    /// The title of the section that says how it is done, or nothing.
+    pub how_html: String,
+    /// To that section.
+    pub how_href: String,
+    /// Where.
+    pub places: Vec<PlaceLink>,
     /// What is done then: `renew`, `test`, `service`, `check`, `clean`.
     pub action: &'static str,
     /// What that is called.
@@ -175,12 +181,18 @@ pub struct DateRow {
     pub every: String,
     /// When it was last done, for reading, or nothing.
     pub last: String,
+    /// The date code on the part, for reading, or nothing.
+    pub made: String,
+    /// The last day that is marked on the part, for reading, or nothing.
+    pub until: String,
     /// When it falls due, for reading, or nothing.
     pub due: String,
     /// When it falls due, as `2026-09-14`, or nothing.
     pub due_iso: String,
     /// What else to know, or nothing.
     pub note: String,
+    /// What to look for on the part when no day is known, or nothing.
+    pub look: String,
     /// Who says so.
     pub source: String,
 }
@@ -392,6 +404,10 @@ pub struct Dates {
     pub known: Vec<DateRow>,
     /// What falls due on a day that is not known.
     pub unknown: Vec<DateRow>,
+    /// To the calendar file, or nothing when no day is known.
+    pub calendar_href: String,
+    /// When the vehicle was built, in a sentence, or nothing.
+    pub built: String,
 }
 
 /// Safety notes: `page` of `warnings.html`.

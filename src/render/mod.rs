@@ -1,7 +1,9 @@
 //! Render: a guide's pages to files. It knows nothing of manifests, and touches no disk.
 
+mod calendar;
 pub mod context;
 pub mod html;
+mod ical;
 mod label;
 pub(crate) mod links;
 mod page;
@@ -45,6 +47,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     out.extend(label::codes(first));
     out.extend(signs(theme, first));
     out.extend(assets(book, first));
+    out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
     pages(theme, guides, &mut out, "")?;
     let fingerprint = fingerprint(&out);
     pages(theme, guides, &mut out, &fingerprint)?;

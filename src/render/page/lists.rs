@@ -4,7 +4,7 @@ use super::around::{TextAround, gravest, rendered, signal_word};
 use super::{Stand, c, plan_input};
 use crate::model::files::forms::{Signal, System};
 use crate::model::files::vehicle::Side;
-use crate::model::guide::{DateEntry, PageBody, Routined, Shown, View, Warned, WordEntry};
+use crate::model::guide::{PageBody, Routined, Shown, View, Warned, WordEntry};
 use crate::render::html;
 
 impl Stand<'_> {
@@ -34,12 +34,6 @@ impl Stand<'_> {
             items: sections.iter().map(item).collect(),
         };
         c::Listed { systems: systems.iter().map(system).collect() }
-    }
-
-    pub(super) fn dates_page(&self, dates: &[DateEntry]) -> c::Dates {
-        let rows =
-            |known: bool| dates.iter().filter(|date| date.due.is_some() == known).map(|date| self.date(date)).collect();
-        c::Dates { known: rows(true), unknown: rows(false) }
     }
 
     pub(super) fn warnings(&self, signals: &[(Signal, Vec<Warned>)]) -> c::Warnings {

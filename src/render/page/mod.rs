@@ -1,6 +1,7 @@
 //! One page of a guide: what its template is given, and the file that comes out.
 
 mod around;
+mod dates;
 mod lists;
 mod parts;
 mod pieces;

@@ -1,13 +1,11 @@
-//! What pages are put together from: links, sections, notes, dates.
+//! What pages are put together from: links, sections, notes.
 
 use super::around::{TextAround, gravest, rendered, signal_word};
 use super::{Stand, c};
 use crate::model::files::forms::System;
-use crate::model::guide::{DateEntry, Shown, Warned};
-use crate::model::phrases::Given;
+use crate::model::guide::{Shown, Warned};
 use crate::model::text::Role;
 use crate::render::html;
-use jiff::civil::Date;
 
 impl Stand<'_> {
     pub(super) fn system_link(&self, system: System) -> c::Named {
@@ -95,29 +93,5 @@ impl Stand<'_> {
             part.href = format!("{}#{section}", part.href);
         }
         c::NoteView { html, part }
-    }
-
-    pub(super) fn date(&self, date: &DateEntry) -> c::DateRow {
-        c::DateRow {
-            title: date.title.to_string(),
-            part: self.part_link(date.fit),
-            action: date.action.word(),
-            action_word: self.phrases.get(&format!("action-{}", date.action.word())),
-            every: date.every.clone(),
-            last: date.last.map(|day| self.day(day)).unwrap_or_default(),
-            due: date.due.map(|day| self.day(day)).unwrap_or_default(),
-            due_iso: date.due.map(|day| day.to_string()).unwrap_or_default(),
-            note: date.note.unwrap_or_default().to_string(),
-            source: date.source.to_string(),
-        }
-    }
-
-    pub(super) fn day(&self, day: Date) -> String {
-        let month = self.phrases.get(&format!("month-{}", day.month()));
-        let (number, year) = (day.day().to_string(), day.year().to_string());
-        self.phrases.with(
-            "date",
-            &[("day", Given::Text(&number)), ("month", Given::Text(&month)), ("year", Given::Text(&year))],
-        )
     }
 }
