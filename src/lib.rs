@@ -9,6 +9,7 @@ pub mod cli;
 pub mod compose;
 pub mod coverage;
 pub mod diag;
+pub mod due;
 pub mod error;
 pub mod figures;
 pub mod load;

@@ -50,6 +50,7 @@ fn each_crate_has_one_owner() {
         ("annotate_snippets", "src/diag/print.rs"),
         ("strsim", "src/diag/suggest.rs"),
         ("quick_junit", "src/diag/report/junit.rs"),
+        ("csv::", "src/due/comma_separated.rs"),
     ];
     for (name, owner) in owners {
         assert_eq!(holding(&[name]), [owner], "{name}");

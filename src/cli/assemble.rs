@@ -1,7 +1,7 @@
 //! `lockerleaf assemble`: guides, to a folder.
 
 use super::Outcome;
-use super::shared::{Shared, show};
+use super::shared::{Shared, is_wanted, show, unknown_van};
 use crate::diag::{print, suggest};
 use crate::error::Error;
 use crate::model::van::Van;
@@ -31,12 +31,11 @@ pub(super) fn run(command: &Assemble, shared: &Shared) -> Result<Outcome, Error>
     let out = command.out.clone().unwrap_or_else(|| root.join("out"));
     let looked = shared.look(root)?;
     show(&looked);
-    if let Some(unknown) = command.vans.iter().find(|name| !looked.vans.iter().any(|van| is_named(van, name))) {
-        let known = looked.vans.iter().map(|van| van.name.as_str());
-        eprintln!("lockerleaf: there is no van `{unknown}`; {}", suggest::did_you_mean(unknown, known));
+    if let Some(unknown) = unknown_van(&command.vans, &looked.vans) {
+        eprintln!("lockerleaf: {unknown}");
         return Ok(Outcome::Usage);
     }
-    let wanted = |van: &Van| command.vans.is_empty() || command.vans.iter().any(|name| is_named(van, name));
+    let wanted = |van: &Van| is_wanted(van, &command.vans);
     match assemble(&looked, &out, &wanted)? {
         Some(receipt) => {
             say!("{}", summary(&looked, &wanted, receipt, &out, started.elapsed().as_secs_f64()));
@@ -47,12 +46,6 @@ pub(super) fn run(command: &Assemble, shared: &Shared) -> Result<Outcome, Error>
             Ok(Outcome::Problems)
         }
     }
-}
-
-/// Whether a name means this van: `wenlow-v2/dune`, `dune` or `wenlow-v2`.
-fn is_named(van: &Van, name: &str) -> bool {
-    let (model, own) = van.name.split_once('/').unwrap_or_default();
-    name == van.name || name == own || name == model
 }
 
 fn summary(looked: &Looked, wanted: &dyn Fn(&Van) -> bool, receipt: Receipt, out: &Path, seconds: f64) -> String {

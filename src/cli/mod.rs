@@ -9,6 +9,7 @@ macro_rules! say {
 }
 
 mod assemble;
+mod due;
 mod explain;
 mod inspect;
 mod schemas;
@@ -32,6 +33,7 @@ struct Arguments {
 enum Command {
     Assemble(assemble::Assemble),
     Inspect(inspect::Inspect),
+    Due(due::Due),
     Explain(explain::Explain),
     Schemas(schemas::Schemas),
 }
@@ -58,6 +60,7 @@ pub fn run() -> ExitCode {
         None => assemble::run(&assemble::Assemble::default(), shared),
         Some(Command::Assemble(command)) => assemble::run(command, shared),
         Some(Command::Inspect(command)) => inspect::run(command, shared),
+        Some(Command::Due(command)) => due::run(command, shared),
         Some(Command::Explain(command)) => explain::run(command),
         Some(Command::Schemas(command)) => schemas::run(command),
     };

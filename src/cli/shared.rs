@@ -1,9 +1,10 @@
 //! What several commands share: finding the book, showing what is wrong.
 
 use super::Outcome;
-use crate::diag::print;
+use crate::diag::{print, suggest};
 use crate::error::Error;
 use crate::load::disk::Folder;
+use crate::model::van::Van;
 use crate::{Looked, look};
 use clap::Args;
 use std::io::IsTerminal;
@@ -38,6 +39,24 @@ impl Shared {
     pub(super) fn look(&self, root: PathBuf) -> Result<Looked, Error> {
         look(&Folder::new(root))
     }
+}
+
+/// Whether a van is among those that are named; with no names all are.
+pub(super) fn is_wanted(van: &Van, names: &[String]) -> bool {
+    names.is_empty() || names.iter().any(|name| is_named(van, name))
+}
+
+/// What to say when a name means no van.
+pub(super) fn unknown_van(names: &[String], vans: &[Van]) -> Option<String> {
+    let unknown = names.iter().find(|name| !vans.iter().any(|van| is_named(van, name)))?;
+    let known = vans.iter().map(|van| van.name.as_str());
+    Some(format!("there is no van `{unknown}`; {}", suggest::did_you_mean(unknown, known)))
+}
+
+/// Whether a name means this van: `wenlow-v2/dune`, `dune` or `wenlow-v2`.
+fn is_named(van: &Van, name: &str) -> bool {
+    let (model, own) = van.name.split_once('/').unwrap_or_default();
+    name == van.name || name == own || name == model
 }
 
 /// Shows what was found, on the channel for errors, with colour only on a terminal.
