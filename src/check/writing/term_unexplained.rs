@@ -108,10 +108,14 @@ fn first_unexplained<'a>(
         .next()?;
     let near = &passage.sentences[at.saturating_sub(1)..(at + 2).min(passage.sentences.len())];
     let whole = sections.iter().flat_map(|section| &section.all).flat_map(|passage| &passage.sentences);
-    let told = whole
-        .into_iter()
-        .filter(|sentence| holds(sentence))
-        .any(|sentence| ["short for", "stands for", " means ", "called"].iter().any(|mark| sentence.contains(mark)));
+    let told = whole.into_iter().filter(|sentence| holds(sentence)).any(|sentence| defines(sentence, term));
     let explained = told || near.iter().any(|sentence| EXPLAINS.iter().any(|mark| sentence.contains(mark)));
     (!explained).then_some((section, passage.span))
+}
+
+/// Whether a sentence says what a term means: "RCD is short for...", "An inverter makes...".
+fn defines(sentence: &str, term: &str) -> bool {
+    let (lower, term) = (sentence.to_lowercase(), term.to_lowercase());
+    let begins = ["a", "an"].iter().any(|article| lower.starts_with(&format!("{article} {term} ")));
+    begins || ["short for", "stands for", " means ", "called"].iter().any(|mark| lower.contains(mark))
 }
