@@ -12,6 +12,7 @@ pub mod diag;
 pub mod due;
 pub mod error;
 pub mod figures;
+pub mod label;
 pub mod load;
 pub mod model;
 pub mod render;

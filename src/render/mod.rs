@@ -44,7 +44,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     // The script of the page at the root is of no use inside a guide.
     let scripts = theme.scripts.iter().filter(|(name, _)| name != "root.js");
     out.extend(scripts.map(|(name, text)| Artifact::text(format!("{key}/{name}"), text.clone())));
-    out.extend(label::codes(first));
+    out.extend(label::codes(book, first));
     out.extend(signs(theme, first));
     out.extend(assets(book, first));
     out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));

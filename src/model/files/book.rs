@@ -78,6 +78,8 @@ record! {
         correction: Option<Correction>,
         /// Error-correction level of labels outside and near water.
         wet_correction: Option<Correction>,
+        /// Whether the picture of each label's code is made as PNG beside the SVG.
+        png: bool,
     }
     /// The geometry of a sheet of labels, all in mm.
     Sheet {
