@@ -3,6 +3,7 @@
 pub mod address;
 pub mod code;
 pub mod draw;
+pub mod printing;
 pub mod size;
 
 use crate::model::book::Book;

@@ -32,6 +32,7 @@ pub fn load(acc: &mut Acc, files: &dyn Files) -> Result<Book, Error> {
     loader.book_file(&paths)?;
     loader.content(&paths)?;
     loader.models(&paths)?;
+    loader.ledger(&paths)?;
     loader.theme(&paths)?;
     unread::say(loader.acc, &mut loader.book, &paths);
     Ok(loader.book)
@@ -165,6 +166,14 @@ impl Loader<'_> {
             }
         }
         self.book.models.extend(facts.map(|facts| Model { name: name.to_string(), file, facts, vans }));
+        Ok(())
+    }
+
+    fn ledger(&mut self, paths: &[String]) -> Result<(), Error> {
+        if paths.iter().any(|path| path == "models/ledger.toml") {
+            let (file, facts) = self.toml("models/ledger.toml")?;
+            self.book.ledger = facts.map(|facts| (file, facts));
+        }
         Ok(())
     }
 

@@ -16,13 +16,13 @@ pub fn say(acc: &mut Acc, book: &mut Book, paths: &[String]) {
     }
 }
 
-/// Whether it looks like a file that somebody wrote for a guide, and is not the ledger of labels.
+/// Whether it looks like a file that somebody wrote for a guide.
 fn is_ours(path: &str) -> bool {
     let below = path.starts_with("content/") || path.starts_with("models/");
     let written = path.ends_with(".toml") || path.ends_with(".md");
     // A folder of a part without `module.toml` has been said, and stands for its texts.
     let text = path.starts_with("content/") && path.split('/').count() == 4 && path.contains("/text");
-    below && written && !text && path != "models/ledger.toml"
+    below && written && !text
 }
 
 fn help(path: &str) -> &'static str {

@@ -4,6 +4,7 @@ use super::colour::Colour;
 use super::files::book::BookFile;
 use super::files::content::{CapabilitiesFile, HazardsFile, WordsFile};
 use super::files::forms::System;
+use super::files::ledger::LedgerFile;
 use super::files::module::{ModuleFile, Wiring};
 use super::files::vehicle::{ModelFile, VanFile};
 use super::source::{At, FileId, Sources};
@@ -33,6 +34,8 @@ pub struct Book {
     pub emergency: BTreeMap<String, Text>,
     /// Models, by name, each with its vans.
     pub models: Vec<Model>,
+    /// Every label that was ever printed, when there is a ledger.
+    pub ledger: Option<(FileId, LedgerFile)>,
     /// Whether a fact file could not be used at all, which has been said; what it would have fitted is then not known.
     pub incomplete: bool,
     /// The theme's files.

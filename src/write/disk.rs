@@ -3,6 +3,7 @@
 use crate::error::Error;
 use std::collections::BTreeSet;
 use std::fs;
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use walkdir::WalkDir;
 
@@ -54,6 +55,40 @@ pub fn text(path: &Path) -> Option<String> {
 /// The size of a file, when it is there.
 pub fn size(path: &Path) -> Option<u64> {
     fs::metadata(path).ok().filter(fs::Metadata::is_file).map(|meta| meta.len())
+}
+
+/// The text of a file, or `None` when it is not there; any other reason not to read it is an error.
+pub fn text_or_none(path: &Path) -> Result<Option<String>, Error> {
+    match fs::read_to_string(path) {
+        Ok(text) => Ok(Some(text)),
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(Error::new("read", path, error)),
+    }
+}
+
+/// Puts a file in the place of another, so that even after a power cut one or the other is there whole.
+pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), Error> {
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let written = tempfile::Builder::new().prefix(UNFINISHED).tempfile_in(folder).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        // A file of one's own making is for its maker alone; this one is for whoever may read the old one.
+        if let Ok(old) = fs::metadata(path) {
+            fs::set_permissions(file.path(), old.permissions())?;
+        }
+        file.persist(path).map_err(|e| e.error)
+    });
+    written.map(|_| ()).map_err(|e| Error::new("write", path, e))
+}
+
+/// Does `work` while no other process that asks for the same lock does; `path` is a file that is there and is left as it
+/// is. When the process ends, however it ends, the lock is gone.
+pub fn locked<T>(path: &Path, work: impl FnOnce() -> Result<T, Error>) -> Result<T, Error> {
+    let file = fs::OpenOptions::new().read(true).write(true).open(path).map_err(|e| Error::new("lock", path, e))?;
+    file.lock().map_err(|e| Error::new("lock", path, e))?;
+    let done = work();
+    file.unlock().map_err(|e| Error::new("unlock", path, e))?;
+    done
 }
 
 /// Takes a file away, when it is there.

@@ -1,6 +1,7 @@
 //! Write: artifacts to a folder. Only what changed is written, each file whole or not at all.
 
 pub mod disk;
+pub mod ledger;
 pub mod stamp;
 
 use crate::error::Error;

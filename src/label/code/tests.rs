@@ -133,3 +133,20 @@ fn an_address_in_capitals_is_small_and_one_in_small_letters_larger() {
 fn an_address_that_is_too_long_has_no_code() {
     assert_eq!(Code::new(&"a".repeat(3000), Correction::L), None);
 }
+
+/// The encoder tries all masks module by module: much slower, and the same.
+#[test]
+fn the_mask_is_the_one_that_the_encoder_would_choose() {
+    let mut texts: Vec<_> =
+        (0..60).map(|n| format!("HTTPS://GUIDES.EXAMPLE/M7QK3W{:02}/G{}/", n * 7 % 100, n % 9)).collect();
+    texts.extend((1..12).map(|n| "Some Text ".repeat(n * 2)));
+    for text in texts {
+        for least in Correction::ALL {
+            let code = Code::new(&text, *least).unwrap();
+            let version = Version::Normal(code.version() as i16);
+            let slow = qrcode::QrCode::with_version(&text, version, level(code.correction)).unwrap();
+            let slow: Vec<_> = slow.into_colors().into_iter().map(|colour| colour == Color::Dark).collect();
+            assert_eq!(code.dark, slow, "{text}");
+        }
+    }
+}

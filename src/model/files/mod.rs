@@ -3,6 +3,7 @@
 pub mod book;
 pub mod content;
 pub mod forms;
+pub mod ledger;
 pub mod module;
 pub mod stamped;
 pub mod vehicle;
@@ -23,6 +24,7 @@ pub fn schemas() -> Vec<(&'static str, Json)> {
         ("book", whole("book.toml", book::BookFile::schema())),
         ("capabilities", whole("content/capabilities.toml", content::CapabilitiesFile::schema())),
         ("hazards", whole("content/hazards.toml", content::HazardsFile::schema())),
+        ("ledger", whole("models/ledger.toml", ledger::LedgerFile::schema())),
         ("model", whole("models/<model>/model.toml", vehicle::ModelFile::schema())),
         ("module", whole("content/<system>/<name>/module.toml", module::ModuleFile::schema())),
         ("van", whole("models/<model>/<van>.toml", vehicle::VanFile::schema())),
