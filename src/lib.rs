@@ -77,10 +77,11 @@ fn theme(acc: &mut Acc, book: &Book, vans: &[Van]) -> Option<Theme> {
     let colour = book.settings.colour.as_deref();
     let tried = Theme::new(&book.theme, &book.settings.languages).and_then(|theme| {
         let theme = theme.coloured(&book.theme, colour);
-        if let (Some(van), false) = (vans.first(), acc.has_errors()) {
+        let telling = vans.iter().find(|van| !van.old_labels.is_empty() || !van.former_keys.is_empty());
+        if let (Some(van), false) = (telling.or(vans.first()), acc.has_errors()) {
             guide(&theme, book, van)?;
         }
-        root(&theme, &book.settings)?;
+        front(&theme, book)?;
         Ok(theme)
     });
     if let (Err(message), false) = (&tried, acc.has_found("language-missing")) {
@@ -105,7 +106,7 @@ pub fn assemble(looked: &Looked, out: &Path, wanted: &(dyn Fn(&Van) -> bool + Sy
         return Ok(None);
     };
     let broken = |message: String| Error::new("lay out", "the theme", message);
-    let front = write::write(out, &root(theme, &looked.book.settings).map_err(broken)?)?;
+    let front = write::write(out, &front(theme, &looked.book).map_err(broken)?)?;
     let vans: Vec<_> = looked.vans.iter().filter(|van| wanted(van)).collect();
     let inputs = Inputs::new(&looked.book, &write::disk::program());
     let receipts = vans.into_par_iter().map(|van| {
@@ -119,12 +120,24 @@ pub fn assemble(looked: &Looked, out: &Path, wanted: &(dyn Fn(&Van) -> bool + Sy
     receipts.try_reduce(Receipt::default, |a, b| Ok(a.and(b))).map(|receipt| Some(receipt.and(front)))
 }
 
+/// All files that belong to no van of today: the page that takes a key, and what labels of vans that are no more say.
+pub fn front(theme: &Theme, book: &Book) -> Result<Vec<Artifact>, String> {
+    let mut out = root(theme, &book.settings)?;
+    for van in compose::withdrawn::withdrawn(book) {
+        out.extend(render::withdrawn::withdrawn(theme, &book.settings, &van)?);
+    }
+    Ok(out)
+}
+
 /// Puts a van's files in place, with a stamp once they are all there.
 fn put(out: &Path, van: &Van, made_from: &str, artifacts: &[Artifact]) -> Result<Receipt, Error> {
     let key = &van.key.value;
     stamp::take_away(out, key)?;
     let receipt = write::write(out, artifacts)?;
-    let removed = write::prune(out, key, artifacts)?;
+    let mut removed = write::prune(out, key, artifacts)?;
+    for former in &van.former_keys {
+        removed += write::prune(out, &former.value, artifacts)?;
+    }
     stamp::put(out, key, made_from, artifacts)?;
     Ok(Receipt { removed, ..receipt })
 }

@@ -18,9 +18,13 @@ pub(super) static CHECK: Check = Check { rules: &[&RULE], run };
 
 fn run(acc: &mut Acc, checked: Checked) {
     let mut keys = BTreeMap::new();
-    for van in checked.vans {
-        if let Some(first) = keys.insert(van.key.value.clone(), van.key.span) {
-            let found = Diagnostic::new(&RULE, van.key.span, format!("`{}` is the key of another van", van.key.value));
+    let withdrawn = checked.book.file.iter().flat_map(|(_, file)| &file.withdrawn);
+    let withdrawn = withdrawn.map(|withdrawn| (&withdrawn.key.value.0, withdrawn.key.span));
+    let vans = checked.vans.iter().map(|van| &van.key);
+    let former = checked.vans.iter().flat_map(|van| &van.former_keys);
+    for (key, span) in vans.chain(former).map(|key| (&key.value, key.span)).chain(withdrawn) {
+        if let Some(first) = keys.insert(key.clone(), span) {
+            let found = Diagnostic::new(&RULE, span, format!("`{key}` is the key of another van"));
             acc.add(
                 found
                     .other(first, "that one")

@@ -19,7 +19,13 @@ mod gas_isolation;
 mod gas_kind;
 mod gas_pressure;
 mod heater_relief;
+mod label_address;
+mod label_dropped;
 mod label_page;
+mod label_reused;
+mod label_size;
+mod label_van;
+mod labels;
 mod language_missing;
 mod life_past;
 mod life_section;
@@ -89,7 +95,12 @@ pub static CHECKS: &[&Check] = &[
     &gas_kind::CHECK,
     &gas_pressure::CHECK,
     &heater_relief::CHECK,
+    &label_address::CHECK,
+    &label_dropped::CHECK,
     &label_page::CHECK,
+    &label_reused::CHECK,
+    &label_size::CHECK,
+    &label_van::CHECK,
     &language_missing::CHECK,
     &life_past::CHECK,
     &life_section::CHECK,

@@ -4,6 +4,7 @@ mod dates;
 mod entries;
 mod facts;
 mod lists;
+mod old_labels;
 pub mod order;
 mod place_page;
 mod routines;
@@ -11,6 +12,7 @@ mod shape;
 mod show;
 mod views;
 mod warnings;
+pub mod withdrawn;
 mod words;
 
 use crate::model::book::Book;
@@ -55,6 +57,7 @@ fn identity<'a>(book: &'a Book, van: &'a Van) -> Identity<'a> {
         dealer_web: &settings.dealer_web,
         dealer_hours: &settings.dealer_hours,
         address: &settings.address,
+        former_keys: van.former_keys.iter().map(|key| key.value.as_str()).collect(),
     }
 }
 
@@ -80,6 +83,7 @@ impl<'a> Composer<'a, '_> {
     fn pages(&self, guide: &Guide<'a>) -> Vec<Page<'a>> {
         let mut pages = vec![self.page("", "home", PageBody::Home)];
         pages.extend((0..self.van.places.len()).map(|place| self.place_page(place)));
+        pages.extend(self.old_label_pages());
         pages.extend((0..self.van.fits.len()).map(|fit| self.fit_page(guide, fit)));
         pages.extend(self.systems().map(|system| self.system_page(system)));
         pages.extend(self.routine_pages());

@@ -110,6 +110,12 @@ rules! {
         source "TOML 1.0 and CommonMark 0.31.2",
         wrong "a file saved in a code page of an old system",
         right "the same file saved as UTF-8";
+    OLD_LABEL = "old-label",
+        asks "What a manifest says of a printed label leads to a place of the van, or says that it is gone.",
+        why "The label stays where it was stuck. Whoever scans it must be led to the right place, or told that there is none.",
+        source "the design of Lockerleaf: labels",
+        wrong "[[moved]]\ncode = \"A1\"\nto = \"B9\" in a van without a place B9",
+        right "[[moved]]\ncode = \"A1\"\nto = \"B2\"";
     OUTSIDE_BOOK = "outside-book",
         asks "A book points only at files inside it, and a text only at files in its own folder.",
         why "What lies elsewhere is missing on the next machine, and may be private.",

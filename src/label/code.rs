@@ -120,5 +120,7 @@ fn level(correction: Correction) -> EcLevel {
 }
 
 #[cfg(test)]
+use qrcode::QrCode;
+#[cfg(test)]
 #[path = "code/tests.rs"]
 mod tests;

@@ -55,6 +55,8 @@ pub struct Identity<'a> {
     pub dealer_hours: &'a str,
     /// The address that labels carry.
     pub address: &'a str,
+    /// Keys that the van had before, whose labels lead here.
+    pub former_keys: Vec<&'a str>,
 }
 
 /// What the plan is drawn from, all in mm.
@@ -163,8 +165,30 @@ pub enum PageBody<'a> {
     Emergency(Option<View<'a>>),
     /// Names and owners' words, with where they lead, by first letter.
     Words(Vec<(String, Vec<WordEntry>)>),
+    /// Where a label leads whose place has another code, or is no more.
+    OldLabel(OldLabel<'a>),
     /// What this guide is.
     About(Vec<Routined>),
+}
+
+/// Where an old label leads.
+pub struct OldLabel<'a> {
+    /// The code on the label.
+    pub code: &'a str,
+    /// The number of the place that it leads to; none when it is gone.
+    pub to: Option<usize>,
+    /// What to tell whoever scans it; may be empty.
+    pub why: &'a str,
+}
+
+/// A van that is no more, whose labels say so.
+pub struct Withdrawn<'a> {
+    /// Its key.
+    pub key: &'a str,
+    /// The codes of its labels.
+    pub codes: Vec<&'a str>,
+    /// What to tell whoever scans one.
+    pub why: &'a str,
 }
 
 /// A routine, as lists name it.

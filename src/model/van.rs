@@ -38,6 +38,23 @@ pub struct Van {
     pub readings: Vec<Reading>,
     /// Safety notes that it does without, for a time.
     pub waivers: Vec<Waiver>,
+    /// Keys that it had before.
+    pub former_keys: Vec<At<String>>,
+    /// Labels whose place has another code, or is no more.
+    pub old_labels: Vec<OldLabel>,
+    /// Codes whose place is the same though it is called otherwise, each with the name that is printed.
+    pub same_places: Vec<(String, String)>,
+}
+
+/// A label whose place has another code, or is no more.
+#[derive(Debug, Clone, PartialEq)]
+pub struct OldLabel {
+    /// The code on the label.
+    pub code: String,
+    /// The number of the place that it leads to; none when it is gone.
+    pub to: Option<usize>,
+    /// What to tell whoever scans it; may be empty.
+    pub why: String,
 }
 
 /// A place of a vehicle.

@@ -490,6 +490,47 @@ pub struct About {
     pub routines: Vec<Named>,
 }
 
+/// Where a label leads whose place has another code, or is no more: `page` of `old-label.html`.
+#[derive(Debug, Serialize)]
+pub struct OldLabel {
+    /// The code on the label.
+    pub code: String,
+    /// What to tell whoever scans it, or nothing.
+    pub why: String,
+    /// The place that it leads to; none when it is gone.
+    pub to: Vec<PlaceLink>,
+}
+
+/// A page of an old key: `page` of `old-key.html`.
+#[derive(Debug, Serialize)]
+pub struct OldKey {
+    /// What it says, in each language of the guides.
+    pub said: Vec<Said>,
+    /// The dealer's name, or nothing.
+    pub dealer_name: String,
+    /// The dealer's telephone number, or nothing.
+    pub dealer_phone: String,
+    /// `tel:` and the number.
+    pub dealer_tel: String,
+}
+
+/// What a page of an old key says in one language.
+#[derive(Debug, Serialize)]
+pub struct Said {
+    /// The language.
+    pub language: String,
+    /// The heading.
+    pub title: String,
+    /// What to know, or nothing.
+    pub text: String,
+    /// To the page that it leads to, or nothing.
+    pub href: String,
+    /// The words of that link, or nothing.
+    pub link: String,
+    /// What stands before the telephone number.
+    pub ring: String,
+}
+
 /// The page that takes a key: `page` of `root.html`.
 #[derive(Debug, Serialize)]
 pub struct Root {

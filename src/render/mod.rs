@@ -6,11 +6,13 @@ pub mod html;
 mod ical;
 mod label;
 pub(crate) mod links;
+mod old_keys;
 mod page;
 mod plan;
 mod plan_input;
 pub mod root;
 pub mod theme;
+pub mod withdrawn;
 
 use crate::model::book::Book;
 use crate::model::guide::Guide;
@@ -50,6 +52,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
     pages(theme, guides, &mut out, "")?;
     let fingerprint = fingerprint(&out);
+    out.extend(old_keys::former(theme, guides)?);
     pages(theme, guides, &mut out, &fingerprint)?;
     Ok(out)
 }

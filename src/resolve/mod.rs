@@ -5,6 +5,7 @@ mod dates;
 mod figures;
 mod fits;
 mod links;
+mod old_labels;
 mod places;
 mod providers;
 mod records;
@@ -60,11 +61,15 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
         tips: vec![],
         readings: vec![],
         waivers: vec![],
+        former_keys: vec![],
+        old_labels: vec![],
+        same_places: vec![],
     };
     van.providers = providers::providers(&mut acc, book, model, source, &van);
     conditions::decide(book, &mut van);
     links::bind(&mut acc, book, &mut van);
     dates::dates(&mut acc, book, source, &mut van);
     records::records(&mut acc, book, source, &mut van);
+    old_labels::old_labels(&mut acc, model, source, &mut van);
     (van, acc)
 }

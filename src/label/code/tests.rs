@@ -1,7 +1,6 @@
 //! Codes against the worked examples and tables of ISO/IEC 18004.
 
 use super::*;
-use qrcode::ec;
 
 /// Data and error-correction words of `text`, in the order in which they are placed.
 fn words(text: &str, level: EcLevel) -> (Vec<u8>, Vec<u8>) {
@@ -144,7 +143,7 @@ fn the_mask_is_the_one_that_the_encoder_would_choose() {
         for least in Correction::ALL {
             let code = Code::new(&text, *least).unwrap();
             let version = Version::Normal(code.version() as i16);
-            let slow = qrcode::QrCode::with_version(&text, version, level(code.correction)).unwrap();
+            let slow = QrCode::with_version(&text, version, level(code.correction)).unwrap();
             let slow: Vec<_> = slow.into_colors().into_iter().map(|colour| colour == Color::Dark).collect();
             assert_eq!(code.dark, slow, "{text}");
         }

@@ -1,6 +1,6 @@
 //! `book.toml`: whose guides these are, and how they are published.
 
-use super::forms::{Colour, Id, Language, WebAddress};
+use super::forms::{Colour, Id, Key, Language, WebAddress};
 use crate::model::source::At;
 use crate::{record, words};
 
@@ -36,6 +36,15 @@ record! {
         safety: Option<Safety>,
         /// How labels are printed.
         labels: Option<Labels>,
+        /// Vans that are no more, and whose printed labels say so.
+        withdrawn: Vec<Withdrawn>,
+    }
+    /// A van that is no more, and whose printed labels say so.
+    Withdrawn {
+        /// Its key.
+        key: At<Key>,
+        /// What to tell whoever scans one of its labels.
+        why: String,
     }
     /// The dealer, as owners reach them.
     Dealer {
@@ -62,6 +71,8 @@ record! {
         traffic: Option<Traffic>,
         /// The dealer's colour.
         colour: Option<At<Colour>>,
+        /// Addresses that printed labels carry and that still answer, by leading to the one of today.
+        former_addresses: Vec<At<WebAddress>>,
     }
     /// What safety coverage is asked.
     Safety {

@@ -144,6 +144,35 @@ record! {
         fit: Vec<FitFacts>,
         /// Which fit answers for a capability that several provide.
         choose: Map<At<Id>>,
+        /// Printed labels whose place has another code now.
+        moved: Vec<Moved>,
+        /// Printed labels whose place is no more.
+        gone: Vec<Gone>,
+        /// Printed labels whose place is the same, though it is called or described otherwise now.
+        same_place: Vec<SamePlace>,
+    }
+    /// A printed label that leads to another place.
+    Moved {
+        /// The code on the label.
+        code: At<Code>,
+        /// The code of the place that it leads to.
+        to: At<Code>,
+        /// What to tell whoever scans it.
+        why: Option<String>,
+    }
+    /// A printed label whose place is no more.
+    Gone {
+        /// The code on the label.
+        code: At<Code>,
+        /// What to tell whoever scans it.
+        why: String,
+    }
+    /// A printed label whose place is the same, though its name, kind or side is another.
+    SamePlace {
+        /// The code on the label.
+        code: At<Code>,
+        /// The name that is printed on it.
+        printed_as: At<String>,
     }
     /// The size of a vehicle.
     Dimensions {
@@ -258,6 +287,14 @@ record! {
         tip: Vec<Tip>,
         /// Safety notes that it does without, for a time.
         waiver: Vec<Waiver>,
+        /// Keys that it had before: labels that carry them lead here.
+        former_keys: Vec<At<Key>>,
+        /// Printed labels whose place has another code now.
+        moved: Vec<Moved>,
+        /// Printed labels whose place is no more.
+        gone: Vec<Gone>,
+        /// Printed labels whose place is the same, though it is called or described otherwise now.
+        same_place: Vec<SamePlace>,
     }
     /// What was renewed or done, or what is stamped on the part.
     Renewed {

@@ -48,6 +48,7 @@ impl Stand<'_> {
             PageBody::Warnings(signals) => self.fill("warnings", &self.warnings(signals)),
             PageBody::Emergency(view) => self.fill("emergency", &self.emergency(view.as_ref())),
             PageBody::Words(letters) => self.fill("words", &self.words(letters)),
+            PageBody::OldLabel(label) => self.fill("old-label", &self.old_label(label)),
             PageBody::About(routines) => {
                 let about = c::About {
                     fingerprint: fingerprint.to_string(),

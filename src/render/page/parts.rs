@@ -3,7 +3,7 @@
 use super::around::{TextAround, rendered};
 use super::{Stand, c, label, plan_input};
 use crate::model::files::forms::System;
-use crate::model::guide::{FitPage, FitSummary, PlacePage, RoutinePage, Shown, Step};
+use crate::model::guide::{FitPage, FitSummary, OldLabel, PlacePage, RoutinePage, Shown, Step};
 use crate::model::text::{Block, Text, each_note, words};
 use crate::render::html;
 
@@ -28,6 +28,14 @@ impl Stand<'_> {
             related: place.related.iter().map(|place| self.place_link(*place)).collect(),
             code_href: if entry.labelled { self.way.file(&format!("{}/code.svg", entry.code)) } else { String::new() },
             address: label::address(self.guide.identity.address, self.guide.identity.key, entry.code),
+        }
+    }
+
+    pub(super) fn old_label(&self, label: &OldLabel) -> c::OldLabel {
+        c::OldLabel {
+            code: label.code.to_string(),
+            why: label.why.to_string(),
+            to: label.to.iter().map(|place| self.place_link(*place)).collect(),
         }
     }
 

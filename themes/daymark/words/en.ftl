@@ -212,6 +212,15 @@ about-whose = Whose guide this is
 about-hours = Hours
 about-signals = What the signal words mean
 
+# A label whose place has another code, or is no more
+old-label-title = Label { $code }
+old-label-moved = This label stands for a place that has another code now. Go on here:
+old-label-gone = What this label stood for is no longer in this vehicle.
+old-key-moved = The guide of this vehicle has another key now. Go on here:
+old-key-open = Open the guide
+old-key-gone = This vehicle has no guide any more
+old-key-ring = A question? Ring
+
 # The page that takes a key
 root-intro = Your guide has a key of eight letters and digits. It is on the label of each locker, and on your handover papers.
 root-key = Key of your guide
