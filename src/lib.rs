@@ -4,6 +4,7 @@
 //! renders and writes a guide for each van, unless something is wrong.
 #![warn(missing_docs)]
 
+pub mod book_in;
 pub mod check;
 pub mod cli;
 pub mod compose;
@@ -15,6 +16,7 @@ pub mod figures;
 pub mod label;
 pub mod load;
 pub mod model;
+pub mod publish;
 pub mod render;
 pub mod resolve;
 pub mod write;

@@ -55,6 +55,7 @@ struct State {
     said: String,
     withdrawn: bool,
     labels: BTreeMap<(String, String), Leads>,
+    printed_with: Vec<String>,
     next: usize,
 }
 
@@ -206,10 +207,11 @@ fn new_address(state: &mut State, dice: &mut Dice) -> bool {
     let told = dice.in_ten(7);
     state.next += 1;
     let old = std::mem::replace(&mut state.address, format!("https://guides{}.example", state.next));
+    let printed = state.printed_with.contains(&old);
     if told {
         state.former_addresses.push(old);
     }
-    !state.labels.is_empty() && !told
+    printed && !told
 }
 
 /// Prints some labels of a green book.
@@ -222,6 +224,7 @@ fn print(state: &mut State, dice: &mut Dice, looked: &Looked, root: &std::path::
             let place = van.places.iter().find(|place| place.code.value.0 == thing.code).unwrap();
             printed.push(Printing::new(&looked.book, van, place, 0.9, [90.0, 42.0]).unwrap());
             thing.printed_as = Some(thing.name.clone());
+            state.printed_with.push(state.address.clone());
             state.labels.insert((state.key.clone(), thing.code.clone()), Leads::To(thing.id));
         }
     }
@@ -230,6 +233,9 @@ fn print(state: &mut State, dice: &mut Dice, looked: &Looked, root: &std::path::
 
 /// Follows each label through the finished pages, and says how many there were.
 fn follow(state: &State, looked: &Looked) -> usize {
+    if state.labels.is_empty() {
+        return 0;
+    }
     let theme = looked.theme.as_ref().unwrap();
     let mut artifacts = front(theme, &looked.book).unwrap();
     for van in &looked.vans {

@@ -47,6 +47,8 @@ fn each_crate_has_one_owner() {
         ("tera::", "src/render/theme.rs"),
         ("qrcode::", "src/label/code.rs"),
         ("png::", "src/label/draw.rs"),
+        ("getrandom::", "src/book_in.rs"),
+        ("rustix::", "src/write/disk.rs"),
         ("toml_edit::", "src/write/ledger.rs"),
         ("fluent_bundle", "src/model/phrases.rs"),
         ("annotate_snippets", "src/diag/print.rs"),

@@ -90,6 +90,19 @@ fn a_reprint_is_noticed_and_counted() {
 }
 
 #[test]
+fn a_reprint_with_another_address_keeps_the_old_one_in_mind() {
+    let folder = folder();
+    let old = printing("M7QK3WZD", "G1");
+    let new = Printing { address: "HTTPS://NEW.EXAMPLE/M7QK3WZD/G1/".into(), ..old.clone() };
+    for label in [&old, &new, &new] {
+        ledger::record(folder.path(), std::slice::from_ref(label), DAY).unwrap();
+    }
+    let label = &read(folder.path()).label[0];
+    assert_eq!(label.address.value, new.address);
+    assert_eq!(label.earlier.iter().map(|at| at.value.as_str()).collect::<Vec<_>>(), [old.address]);
+}
+
+#[test]
 fn remarks_stay_and_labels_are_in_order() {
     let folder = folder();
     let codes = ["K1", "G2", "G1"];

@@ -23,20 +23,22 @@ fn run(acc: &mut Acc, checked: Checked) {
     let former = guides.iter().flat_map(|guides| &guides.former_addresses).map(|address| address.value.0.as_str());
     let bases: Vec<_> = [checked.book.settings.address.as_str()].into_iter().chain(former).collect();
     let mut said = BTreeSet::new();
-    for label in printed(checked) {
+    let addresses =
+        printed(checked).flat_map(|label| label.earlier.iter().chain([&label.address]).map(move |at| (label, at)));
+    for (label, printed) in addresses {
         let (key, code) = (&label.key.value.0, &label.code.value.0);
-        if bases.iter().any(|base| address(base, key, code) == label.address.value) {
+        if bases.iter().any(|base| address(base, key, code) == printed.value) {
             continue;
         }
         let tail = format!("/{key}/{code}/");
-        let base = label.address.value.strip_suffix(&tail).unwrap_or(&label.address.value);
+        let base = printed.value.strip_suffix(&tail).unwrap_or(&printed.value);
         if !said.insert(base.to_string()) {
             continue;
         }
         let own = guides.and_then(|guides| guides.address.as_ref()).map(|address| address.span);
         let message = format!("printed labels carry the address `{base}`, which is not the book's");
-        let found = Diagnostic::new(&RULE, own.unwrap_or(label.address.span), message);
+        let found = Diagnostic::new(&RULE, own.unwrap_or(printed.span), message);
         let help = "keep the old address alive and leading to the new one, and add it to `former-addresses` in `[guides]` of book.toml";
-        acc.add(found.other(label.address.span, "on this label, for one").help(help));
+        acc.add(found.other(printed.span, "on this label, for one").help(help));
     }
 }

@@ -75,7 +75,7 @@ pub(super) fn run(command: &Inspect, shared: &Shared) -> Result<Outcome, Error> 
 }
 
 /// Assembles all guides aside and follows their links; `None` when the book has errors and so no pages.
-fn links(looked: &mut Looked, web: bool) -> Result<Option<usize>, Error> {
+pub(super) fn links(looked: &mut Looked, web: bool) -> Result<Option<usize>, Error> {
     if looked.acc.has_errors() {
         return Ok(None);
     }

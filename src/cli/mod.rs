@@ -10,8 +10,10 @@ macro_rules! say {
 
 mod assemble;
 mod due;
+mod book_in;
 mod explain;
 mod inspect;
+mod publish;
 mod schemas;
 mod shared;
 
@@ -35,6 +37,8 @@ enum Command {
     Inspect(inspect::Inspect),
     Due(due::Due),
     Explain(explain::Explain),
+    BookIn(book_in::BookIn),
+    Publish(publish::Publish),
     Schemas(schemas::Schemas),
 }
 
@@ -62,6 +66,8 @@ pub fn run() -> ExitCode {
         Some(Command::Inspect(command)) => inspect::run(command, shared),
         Some(Command::Due(command)) => due::run(command, shared),
         Some(Command::Explain(command)) => explain::run(command),
+        Some(Command::BookIn(command)) => book_in::run(command, shared),
+        Some(Command::Publish(command)) => publish::run(command, shared),
         Some(Command::Schemas(command)) => schemas::run(command),
     };
     match outcome {

@@ -21,6 +21,7 @@ pub fn file(path: &Path, bytes: &[u8]) -> Result<bool, Error> {
     if same_size && fs::read(path).is_ok_and(|old| old == bytes) {
         return Ok(false);
     }
+    step();
     let name = path.file_name().unwrap_or_default().to_string_lossy();
     let unfinished = path.with_file_name(format!("{UNFINISHED}{name}"));
     let written = fs::write(&unfinished, bytes).and_then(|()| fs::rename(&unfinished, path));
@@ -91,8 +92,102 @@ pub fn locked<T>(path: &Path, work: impl FnOnce() -> Result<T, Error>) -> Result
     done
 }
 
+/// A new file: whole or not at all, and never in the place of another.
+pub fn new_file(path: &Path, bytes: &[u8]) -> Result<(), Error> {
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let written = tempfile::Builder::new().prefix(UNFINISHED).tempfile_in(folder).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        file.persist_noclobber(path).map_err(|e| e.error)
+    });
+    written.map(|_| ()).map_err(|e| Error::new("make", path, e))
+}
+
+/// Whether a folder is there.
+pub fn is_folder(path: &Path) -> bool {
+    path.is_dir()
+}
+
+/// The folders in a folder; none when it is not there.
+pub fn folders(path: &Path) -> Result<Vec<PathBuf>, Error> {
+    let entries = match fs::read_dir(path) {
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => return Ok(vec![]),
+        entries => entries.map_err(|e| Error::new("read", path, e))?,
+    };
+    let paths: Result<Vec<_>, _> = entries.map(|entry| entry.map(|entry| entry.path())).collect();
+    let mut paths = paths.map_err(|e| Error::new("read", path, e))?;
+    paths.retain(|path| path.is_dir());
+    paths.sort();
+    Ok(paths)
+}
+
+/// Takes a folder away with all that is in it, when it is there.
+pub fn remove_folder(path: &Path) -> Result<(), Error> {
+    step();
+    match fs::remove_dir_all(path) {
+        Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(Error::new("remove", path, error)),
+        _ => Ok(()),
+    }
+}
+
+/// Gives a file or folder another name, in one step.
+pub fn rename(from: &Path, to: &Path) -> Result<(), Error> {
+    step();
+    fs::rename(from, to).map_err(|e| Error::new("put in place", to, e))
+}
+
+/// Lets two folders change places in one step. Says no, and changes nothing, where the system cannot.
+pub fn exchange(one: &Path, other: &Path) -> Result<bool, Error> {
+    step();
+    #[cfg(target_os = "linux")]
+    {
+        use rustix::fs::{CWD, RenameFlags, renameat_with};
+        use rustix::io::Errno;
+        if cfg!(debug_assertions) && std::env::var_os("LOCKERLEAF_TEST_NO_EXCHANGE").is_some() {
+            return Ok(false);
+        }
+        match renameat_with(CWD, one, CWD, other, RenameFlags::EXCHANGE) {
+            Ok(()) => Ok(true),
+            Err(Errno::NOSYS | Errno::INVAL | Errno::NOTSUP) => Ok(false),
+            Err(error) => Err(Error::new("put in place", other, error)),
+        }
+    }
+    #[cfg(not(target_os = "linux"))]
+    {
+        let _ = (one, other);
+        Ok(false)
+    }
+}
+
+/// Waits until all that was written to the disk of `path` is there for good, where the system can say so.
+pub fn settle(path: &Path) -> Result<(), Error> {
+    step();
+    #[cfg(target_os = "linux")]
+    {
+        let folder = fs::File::open(path).map_err(|e| Error::new("open", path, e))?;
+        rustix::fs::syncfs(&folder).map_err(|e| Error::new("write", path, e))?;
+    }
+    let _ = path;
+    Ok(())
+}
+
+/// Counts what changes the disk, so that a test can end the program at any point; only in a build for tests.
+fn step() {
+    #[cfg(debug_assertions)]
+    {
+        use std::sync::atomic::{AtomicUsize, Ordering};
+        static STEPS: AtomicUsize = AtomicUsize::new(0);
+        let step = STEPS.fetch_add(1, Ordering::SeqCst) + 1;
+        let last = std::env::var("LOCKERLEAF_TEST_DIES_AT").ok().and_then(|text| text.parse().ok());
+        if last == Some(step) {
+            std::process::abort();
+        }
+    }
+}
+
 /// Takes a file away, when it is there.
 pub fn remove(path: &Path) -> Result<(), Error> {
+    step();
     match fs::remove_file(path) {
         Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(Error::new("remove", path, error)),
         _ => Ok(()),

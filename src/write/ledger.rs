@@ -88,6 +88,7 @@ fn text(label: &Table, key: &str) -> String {
 
 /// Writes a label as it is now, and says how many times it was printed.
 fn write(label: &mut Table, printing: &Printing, on: Date) -> usize {
+    keep_address(label, &printing.address);
     let facts = [
         ("key", printing.key.as_str()),
         ("code", &printing.code),
@@ -113,6 +114,20 @@ fn write(label: &mut Table, printing: &Printing, on: Date) -> usize {
     let times = days.len();
     label.insert("printed", value(Array::from_iter(days)));
     times
+}
+
+/// Keeps the address of an earlier print that is another one: that label may still be there.
+fn keep_address(label: &mut Table, address: &str) {
+    let old = text(label, "address");
+    if old.is_empty() || old == address {
+        return;
+    }
+    let earlier = label.entry("earlier").or_insert_with(|| value(Array::new()));
+    if let Some(earlier) =
+        earlier.as_array_mut().filter(|earlier| !earlier.iter().any(|one| one.as_str() == Some(&old)))
+    {
+        earlier.push(old);
+    }
 }
 
 /// Sets a value; a remark behind the old one stays.

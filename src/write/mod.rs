@@ -2,6 +2,7 @@
 
 pub mod disk;
 pub mod ledger;
+pub mod publish;
 pub mod stamp;
 
 use crate::error::Error;

@@ -29,6 +29,8 @@ record! {
         side: Side,
         /// The address that the code carries.
         address: At<String>,
+        /// Other addresses that earlier prints of it carry.
+        earlier: Vec<At<String>>,
         /// The page that answers, below the published folder.
         target: String,
         /// Error-correction level of the code.
