@@ -107,8 +107,7 @@ pub fn assemble(looked: &Looked, out: &Path, wanted: &(dyn Fn(&Van) -> bool + Sy
     let Some(theme) = looked.theme.as_ref().filter(|_| !looked.acc.has_errors()) else {
         return Ok(None);
     };
-    let broken = |message: String| Error::new("lay out", "the theme", message);
-    let front = write::write(out, &front(theme, &looked.book).map_err(broken)?)?;
+    let front = put_front(out, theme, &looked.book)?;
     let vans: Vec<_> = looked.vans.iter().filter(|van| wanted(van)).collect();
     let inputs = Inputs::new(&looked.book, &write::disk::program());
     let receipts = vans.into_par_iter().map(|van| {
@@ -129,6 +128,21 @@ pub fn front(theme: &Theme, book: &Book) -> Result<Vec<Artifact>, String> {
         out.extend(render::withdrawn::withdrawn(theme, &book.settings, &van)?);
     }
     Ok(out)
+}
+
+/// What the theme cannot lay out, as an error of the world outside.
+fn broken(message: String) -> Error {
+    Error::new("lay out", "the theme", message)
+}
+
+/// Puts in place what belongs to no van of today; of a van that is no more only what its labels say stays.
+fn put_front(out: &Path, theme: &Theme, book: &Book) -> Result<Receipt, Error> {
+    let artifacts = front(theme, book).map_err(broken)?;
+    let mut receipt = write::write(out, &artifacts)?;
+    for van in compose::withdrawn::withdrawn(book) {
+        receipt.removed += write::prune(out, van.key, &artifacts)?;
+    }
+    Ok(receipt)
 }
 
 /// Puts a van's files in place, with a stamp once they are all there.

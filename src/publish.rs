@@ -42,17 +42,26 @@ pub fn publish(looked: &Looked, to: &Path) -> Result<Published, Error> {
         return Ok(Published::Dropped(missing));
     }
     disk::folder(to)?;
+    let lock = to.join(LOCK);
+    disk::file(&lock, b"")?;
+    disk::locked(&lock, || place_all(to, &folders, &root))
+}
+
+/// What is locked while guides are put in place, so that two runs do not use one folder at once.
+const LOCK: &str = ".publishing";
+
+fn place_all(to: &Path, folders: &Folders, root: &[Artifact]) -> Result<Published, Error> {
     recover(to)?;
-    let mut receipt = write(to, &root)?;
+    let mut receipt = write(to, root)?;
     let mut changed = 0;
-    for (key, (made_from, files)) in &folders {
+    for (key, (made_from, files)) in folders {
         let put = put(to, &Bundle { key, made_from, files })?;
         changed += usize::from(put.written > 0);
         receipt = receipt.and(put);
     }
     // What stood aside while folders changed places is of no use any more.
     recover(to)?;
-    Ok(Published::Done { receipt, changed, others: others(to, &folders)? })
+    Ok(Published::Done { receipt, changed, others: others(to, folders)? })
 }
 
 /// The files of each folder, and those that stand beside the folders.

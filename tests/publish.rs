@@ -154,7 +154,8 @@ fn old_or_new_at_each_step(exchange: bool) {
     let (old, new) = (tree(&place.path("old").join(KEY)), tree(&place.path("new").join(KEY)));
     assert_ne!(old, new);
     let (mut seen_old, mut seen_new) = (0, 0);
-    for step in 1.. {
+    // One file that is written aside is like the next; each step before and after them is tried.
+    for step in (1..).filter(|step| *step < 8 || *step >= new.len() || step % 9 == 0) {
         let to = format!("to-{step}");
         copy(&place.path("old"), &place.path(&to));
         let ended = dies_at(&place, &to, step, exchange);
