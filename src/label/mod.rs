@@ -48,8 +48,8 @@ pub struct Asked {
 
 impl Asked {
     /// What `book` asks, with defaults for what it does not say: level Q as the rule, H where it is wet or dirty. With
-    /// simulated damage, two decoders read all labels of the demo at level Q through a patch of 7 % of the code, and
-    /// nine of ten through one of 10 %; at level H nearly all through one of 15 % (`tests/labels/decode.py`).
+    /// simulated damage, two decoders read at least nine labels of the demo in ten at level Q through a patch of 10 % of
+    /// the code, and at level H nearly all through one of 15 % (`tests/labels/decode.py`).
     pub fn of(book: &Book) -> Asked {
         let labels = book.file.as_ref().and_then(|(_, file)| file.labels.as_ref());
         let distance = labels.and_then(|labels| labels.scan_distance.as_ref()).map(|distance| distance.value);

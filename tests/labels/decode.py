@@ -131,11 +131,11 @@ def main(guides, chromium):
 
 
 DAMAGE = {
-    "Q": [("Q, patch of 7 %", patched, 0.07), ("Q, patch of 10 %", patched, 0.10), ("Q, specks on 2 %", specked, 0.02)],
-    "H": [("H, patch of 10 %", patched, 0.10), ("H, patch of 15 %", patched, 0.15), ("H, specks on 2 %", specked, 0.02)],
+    "Q": [("Q, patch of 10 %", patched, 0.10), ("Q, specks on 2 %", specked, 0.02)],
+    "H": [("H, patch of 15 %", patched, 0.15), ("H, specks on 2 %", specked, 0.02)],
 }
-# What is not named here is read by most labels, and must be by four of five.
-MUST = {"SVG", "PNG", "Q, patch of 7 %", "Q, specks on 2 %"}
+# Where a patch falls decides: four labels of five must bear the graver damage, and all of them what is named here.
+MUST = {"SVG", "PNG", "Q, specks on 2 %", "H, specks on 2 %"}
 MOST = 0.8
 
 if __name__ == "__main__":
