@@ -87,9 +87,12 @@ fn asked(command: &BookIn, model: &Model) -> Result<New, String> {
     if model.vans.iter().any(|van| van.name == name) {
         return Err(format!("there is a van `{}/{name}` already; give this one another name", model.name));
     }
-    let year = match (command.year, ask("Year it was built")) {
-        (None, Some(text)) => Some(text.parse().map_err(|_| format!("`{text}` is not a year; write it as 2019"))?),
-        (year, _) => year,
+    let year = match command.year {
+        Some(year) => Some(year),
+        None => match ask("Year it was built") {
+            Some(text) => Some(text.parse().map_err(|_| format!("`{text}` is not a year; write it as 2019"))?),
+            None => None,
+        },
     };
     let stock = command.stock.clone().or_else(|| ask("Stock number (never published)"));
     let title = command.title.clone().or_else(|| ask(&format!("What readers call it [{}]", model.facts.title.value)));
