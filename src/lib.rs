@@ -96,8 +96,13 @@ fn theme(acc: &mut Acc, book: &Book, vans: &[Van]) -> Option<Theme> {
 /// All files of one van's guide, in memory. What fails is the theme's, in words.
 pub fn guide(theme: &Theme, book: &Book, van: &Van) -> Result<Vec<Artifact>, String> {
     let languages = book.settings.languages.iter();
-    let guides: Vec<_> =
-        languages.map(|language| compose::compose(book, van, language, theme.phrases(language))).collect();
+    let composed = |language| {
+        let phrases = theme.phrases(language);
+        let mut guide = compose::compose(book, van, language, phrases);
+        guide.search = compose::search(book, van, &guide, phrases);
+        guide
+    };
+    let guides: Vec<_> = languages.map(|language| composed(language.as_str())).collect();
     render::render(theme, book, &guides)
 }
 

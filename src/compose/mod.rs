@@ -8,6 +8,7 @@ mod old_labels;
 pub mod order;
 mod place_page;
 mod routines;
+mod search;
 mod shape;
 mod show;
 mod views;
@@ -18,7 +19,7 @@ mod words;
 use crate::model::book::Book;
 use crate::model::files::content::Hazard;
 use crate::model::files::forms::{Signal, System};
-use crate::model::guide::{Guide, Identity, Page, PageBody, Routined, Shown};
+use crate::model::guide::{Guide, Identity, Page, PageBody, Routined, Search, Shown};
 use crate::model::phrases::Phrases;
 use crate::model::van::Van;
 use std::collections::BTreeMap;
@@ -35,6 +36,7 @@ pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Ph
         views: Default::default(),
         signs: signs(book),
         pages: vec![],
+        search: Default::default(),
     };
     guide.views = views::views(book, van, language, phrases);
     let composer = Composer { book, van, language, phrases };
@@ -42,6 +44,11 @@ pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Ph
     warnings::mark_places(&mut guide, &pages);
     guide.pages = pages;
     guide
+}
+
+/// What search finds in a guide that was composed.
+pub fn search<'a>(book: &'a Book, van: &'a Van, guide: &Guide<'a>, phrases: &Phrases) -> Search<'a> {
+    Composer { book, van, language: guide.language, phrases }.search(guide)
 }
 
 fn identity<'a>(book: &'a Book, van: &'a Van) -> Identity<'a> {

@@ -3,17 +3,17 @@
 use super::Composer;
 use crate::model::guide::{Guide, WordEntry};
 use crate::model::text::{Role, words};
+use std::collections::BTreeMap;
 
 impl<'a> Composer<'a, '_> {
     pub(super) fn word_list(&self, guide: &Guide<'a>) -> Vec<(String, Vec<WordEntry>)> {
         let mut entries = self.entries(guide);
         entries.extend(self.owners_words(&entries));
+        one_spelling(&mut entries);
         entries.sort_by_cached_key(|entry| {
-            (entry.word.to_lowercase(), entry.word.clone(), entry.title.clone(), entry.address.clone())
+            (entry.word.to_lowercase(), entry.title.clone(), entry.address.clone(), entry.section.clone())
         });
-        entries.dedup_by(|a, b| {
-            a.word.to_lowercase() == b.word.to_lowercase() && a.address == b.address && a.section == b.section
-        });
+        entries.dedup_by(|a, b| a.word == b.word && a.address == b.address && a.section == b.section);
         let mut letters: Vec<(String, Vec<WordEntry>)> = Vec::new();
         for entry in entries {
             let letter = entry
@@ -50,7 +50,7 @@ impl<'a> Composer<'a, '_> {
             {
                 let section = Some(shown.section.id.value.clone());
                 entries.push(WordEntry {
-                    word: words(&shown.section.title),
+                    word: without_article(&words(&shown.section.title), &self.phrases.get("words-article")),
                     address: address.clone(),
                     section,
                     title: fit.title.to_string(),
@@ -67,28 +67,51 @@ impl<'a> Composer<'a, '_> {
             return entries;
         };
         for (word, means) in table.iter() {
-            let parts = known.iter().filter(|entry| {
-                entry.section.is_none()
-                    && means
-                        .iter()
-                        .any(|mean| contains_word(&entry.title, mean) || entry.word.eq_ignore_ascii_case(mean))
-            });
-            for entry in parts {
-                entries.push(WordEntry {
-                    word: capital(&word.value),
-                    address: entry.address.clone(),
-                    section: None,
-                    title: entry.title.clone(),
-                });
-            }
+            // What it means most surely is enough here: a list of everything near it would lead nowhere.
+            let surest = means.iter().map(|mean| named(known, mean)).find(|parts| !parts.is_empty());
+            entries.extend(surest.into_iter().flatten().map(|entry| WordEntry {
+                word: capital(&word.value),
+                address: entry.address.clone(),
+                section: None,
+                title: entry.title.clone(),
+            }));
         }
         entries
     }
 }
 
-fn contains_word(text: &str, word: &str) -> bool {
-    let word = word.to_lowercase();
-    text.to_lowercase().split(|c: char| !c.is_alphanumeric() && c != '-').any(|part| part == word)
+/// The parts and places that have this name or these words in their title.
+fn named<'e>(known: &'e [WordEntry], mean: &str) -> Vec<&'e WordEntry> {
+    let parts = known.iter().filter(|entry| entry.section.is_none());
+    parts.filter(|entry| entry.word.eq_ignore_ascii_case(mean) || contains_words(&entry.title, mean)).collect()
+}
+
+fn contains_words(text: &str, words: &str) -> bool {
+    let spaced = |text: &str| {
+        let parts = text.split(|c: char| !c.is_alphanumeric() && c != '-').filter(|part| !part.is_empty());
+        format!(" {} ", parts.map(str::to_lowercase).collect::<Vec<_>>().join(" "))
+    };
+    spaced(text).contains(&spaced(words))
+}
+
+/// One word is written one way all through, with the capitals that it has anywhere: `CO detector`, not `Co detector`.
+fn one_spelling(entries: &mut [WordEntry]) {
+    let capitals = |word: &str| word.chars().filter(|c| c.is_uppercase()).count();
+    let mut best: BTreeMap<String, String> = BTreeMap::new();
+    for entry in entries.iter() {
+        let known = best.entry(entry.word.to_lowercase()).or_insert_with(|| entry.word.clone());
+        if capitals(&entry.word) > capitals(known) {
+            *known = entry.word.clone();
+        }
+    }
+    for entry in entries {
+        entry.word = best[&entry.word.to_lowercase()].clone();
+    }
+}
+
+/// `The drain lever` is looked for under D.
+fn without_article(words: &str, article: &str) -> String {
+    words.strip_prefix(article).and_then(|rest| rest.strip_prefix(' ')).map_or_else(|| words.to_string(), capital)
 }
 
 fn capital(word: &str) -> String {

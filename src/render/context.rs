@@ -16,12 +16,23 @@ pub struct Shell {
     pub style_href: String,
     /// To scripts, by name: `ticks` for `ticks.js`.
     pub scripts: BTreeMap<String, String>,
+    /// What search needs.
+    pub search: Search,
     /// The vehicle, and whose guide it is.
     pub van: Van,
     /// To the pages that every page leads to.
     pub to: Ways,
     /// The same page in other languages.
     pub languages: Vec<Language>,
+}
+
+/// What search needs, when it is first used.
+#[derive(Debug, Serialize)]
+pub struct Search {
+    /// To the script that holds its data.
+    pub index: String,
+    /// To the scripts that search, with a space between them.
+    pub scripts: String,
 }
 
 /// The vehicle, and whose guide it is.
@@ -154,6 +165,8 @@ pub struct Sections {
 /// A safety note.
 #[derive(Debug, Serialize)]
 pub struct NoteView {
+    /// Its anchor on this page, for the first note about a hazard on the page of safety notes, or nothing.
+    pub anchor: String,
     /// The note.
     pub html: String,
     /// The part it belongs to.

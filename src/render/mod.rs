@@ -11,6 +11,7 @@ mod page;
 mod plan;
 mod plan_input;
 pub mod root;
+mod search;
 pub mod theme;
 pub mod withdrawn;
 
@@ -50,6 +51,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     out.extend(signs(theme, first));
     out.extend(assets(book, first));
     out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
+    out.extend(guides.iter().map(|guide| search::index(guide, theme.phrases(guide.language))));
     pages(theme, guides, &mut out, "")?;
     let fingerprint = fingerprint(&out);
     out.extend(old_keys::former(theme, guides)?);

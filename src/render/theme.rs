@@ -110,10 +110,11 @@ fn style(files: &Files) -> String {
     components.fold(base, |style, (_, css)| style + "\n" + css)
 }
 
+/// The scripts of the folder `scripts`, and one of all components', which every page has.
 fn scripts(files: &Files) -> Vec<(String, String)> {
-    files
-        .files
-        .iter()
-        .filter_map(|(path, text)| Some((path.strip_prefix("scripts/")?.to_string(), text.clone())))
-        .collect()
+    let named = files.files.iter().filter_map(|(path, text)| Some((path.strip_prefix("scripts/")?, text)));
+    let mut scripts: Vec<_> = named.map(|(name, text)| (name.to_string(), text.clone())).collect();
+    let components = files.files.iter().filter(|(path, _)| path.starts_with("components/") && path.ends_with(".js"));
+    scripts.push(("guide.js".to_string(), components.map(|(_, text)| text.as_str()).collect::<Vec<_>>().join("\n")));
+    scripts
 }

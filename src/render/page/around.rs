@@ -2,11 +2,12 @@
 
 use super::Stand;
 use crate::model::files::forms::Signal;
-use crate::model::guide::View;
+use crate::model::guide::{PageBody, View};
 use crate::model::text::{Block, each_note};
 use crate::model::van::Bound;
 use crate::render::html::{self, Around};
 use crate::render::links::asset;
+use crate::render::search;
 
 pub(super) fn rendered(blocks: &[Block], around: &TextAround) -> String {
     let mut out = String::new();
@@ -32,6 +33,18 @@ pub(super) struct TextAround<'a> {
 }
 
 impl TextAround<'_> {
+    /// To the first note about a hazard on the page of safety notes, if it has one.
+    fn hazard(&self, hazard: &str) -> String {
+        let page = self.stand.way.to("warnings");
+        let warned = self.stand.guide.pages.iter().any(|page| match &page.body {
+            PageBody::Warnings(signals) => {
+                signals.iter().flat_map(|(_, notes)| notes).any(|warned| warned.note.hazard.value == hazard)
+            }
+            _ => false,
+        });
+        if warned { format!("{page}#{}", search::hazard_anchor(hazard)) } else { page }
+    }
+
     fn places(&self, out: &mut String, places: &[usize], inner: &str) {
         let guide = self.stand.guide;
         let href = |place: usize| html::escape(&self.stand.way.to(guide.places[place].code));
@@ -63,7 +76,7 @@ impl Around for TextAround<'_> {
             }
             Bound::Fit(fit) => Some(self.stand.way.to(&format!("part/{}", guide.fits[*fit].name))),
             Bound::Places(places) => return self.places(out, places, inner),
-            Bound::Hazard(_) => Some(self.stand.way.to("warnings")),
+            Bound::Hazard(hazard) => Some(self.hazard(hazard)),
             Bound::Web(address) => Some(address.clone()),
             Bound::File(path) => Some(self.stand.way.file(&asset(path))),
         };

@@ -4,8 +4,9 @@ use super::around::{TextAround, gravest, rendered, signal_word};
 use super::{Stand, c, plan_input};
 use crate::model::files::forms::{Signal, System};
 use crate::model::files::vehicle::Side;
-use crate::model::guide::{PageBody, Routined, Shown, View, Warned, WordEntry};
-use crate::render::html;
+use crate::model::guide::{DateEntry, PageBody, Routined, Shown, View, Warned, WordEntry};
+use crate::render::{html, search};
+use std::collections::BTreeSet;
 
 impl Stand<'_> {
     pub(super) fn places(&self) -> c::Places {
@@ -37,16 +38,23 @@ impl Stand<'_> {
     }
 
     pub(super) fn warnings(&self, signals: &[(Signal, Vec<Warned>)]) -> c::Warnings {
-        let group = |(signal, notes): &(Signal, Vec<Warned>)| {
+        let mut seen = BTreeSet::new();
+        let mut note = |warned: &Warned| {
+            let hazard = warned.note.hazard.value.clone();
+            let anchor = if seen.contains(&hazard) { String::new() } else { search::hazard_anchor(&hazard) };
+            seen.insert(hazard);
+            c::NoteView { anchor, ..self.note(warned) }
+        };
+        let mut group = |(signal, notes): &(Signal, Vec<Warned>)| {
             let id = signal_word(Some(*signal));
             c::SignalNotes {
                 word: self.phrases.get(&format!("signal-{id}")),
                 meaning: self.phrases.get(&format!("meaning-{id}")),
-                notes: notes.iter().map(|warned| self.note(warned)).collect(),
+                notes: notes.iter().map(&mut note).collect(),
                 id,
             }
         };
-        c::Warnings { signals: signals.iter().map(group).collect() }
+        c::Warnings { signals: signals.iter().map(&mut group).collect() }
     }
 
     pub(super) fn emergency(&self, view: Option<&View>) -> c::Emergency {

@@ -9,7 +9,7 @@ mod pieces;
 use super::context as c;
 use super::links::{Way, folder};
 use super::theme::Theme;
-use super::{Artifact, label, plan_input, root};
+use super::{Artifact, label, plan_input, root, search};
 use crate::model::guide::{Guide, Page, PageBody};
 use crate::model::phrases::Phrases;
 use serde::Serialize;
@@ -72,6 +72,7 @@ impl Stand<'_> {
             title: self.page.title.clone(),
             style_href: self.way.file("style.css"),
             scripts: self.theme.script_hrefs(|name| self.way.file(name)),
+            search: self.search(),
             van: self.van(),
             to: c::Ways {
                 home: to(""),
@@ -86,6 +87,13 @@ impl Stand<'_> {
             },
             languages: self.languages(),
         }
+    }
+
+    fn search(&self) -> c::Search {
+        let index = [folder(self.guide, ""), search::FILE.to_string()];
+        let index = index.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("/");
+        let scripts = ["minisearch.js", "finder.js"].map(|name| self.way.file(name));
+        c::Search { index: self.way.file(&index), scripts: scripts.join(" ") }
     }
 
     fn languages(&self) -> Vec<c::Language> {

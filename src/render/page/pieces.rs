@@ -92,6 +92,6 @@ impl Stand<'_> {
         if let Some(section) = warned.section {
             part.href = format!("{}#{section}", part.href);
         }
-        c::NoteView { html, part }
+        c::NoteView { anchor: String::new(), html, part }
     }
 }

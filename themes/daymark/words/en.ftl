@@ -44,6 +44,20 @@ dealer-title = Ring the dealer
 dealer-email = Write to the dealer
 dealer-web = The dealer’s page
 
+# Search
+search-label = Search this guide
+search-such-as = Fridge, loo, red lamp…
+search-button = Find
+search-results = What was found
+search-one = 1 result
+search-many = results
+search-none = Nothing found. Try another word, or tap Find to look from A to Z.
+search-fails = Search does not work here. Tap Find to look from A to Z.
+# Words that tell nothing in a search, words that tell of trouble, and endings that make no difference
+search-small = a an the my our i me we you it its this that is are be am was to of on in at by for from with and or do does did how what where wheres when why which who there can will wont not no dont doesnt cant isnt wont keeps goes go get gets got up turn please need want help problem working work works
+search-trouble = wont not no dont doesnt cant isnt stopped stops broken broke faulty fault fails failed problem stuck dead wrong trouble keeps leaking leaks blocked smells stinks
+search-endings = ies ied ing es ed s e y
+
 # Systems
 system-water = Water
 system-gas = Gas
@@ -183,6 +197,8 @@ faults-intro = Choose what you see, hear or smell. If anyone may be in danger, t
 warnings-intro = These are all the safety notes of this guide, the gravest first. Each one also stands where you need it.
 words-intro = Names of parts, places and tasks, and the words that owners use for them.
 letters = Letters
+# The word that a list from A to Z passes over
+words-article = The
 system-jump = Systems
 
 # Emergency
