@@ -20,6 +20,12 @@ rules! {
         source "the design of Lockerleaf: capabilities",
         wrong "two fits that provide `hot-water`, and no `[choose]`",
         right "[choose]\nhot-water = \"boiler\"";
+    DRAWING_UNSAFE = "drawing-unsafe",
+        asks "A drawing holds shapes and words alone: nothing that runs, and nothing that it takes in from elsewhere.",
+        why "A script in a drawing would run in the dealer's name when the drawing is opened, and a link in it would tell others who reads.",
+        source "SVG 2, 2.7 Secure static mode; Content Security Policy Level 3",
+        wrong "<svg ...><script>alert(1)</script></svg>",
+        right "<svg ...><path d=\"M3 3h18\"/></svg>";
     DUPLICATE_CODE = "duplicate-code",
         asks "Each place of a van has a code of its own.",
         why "The code is the address that the label carries; two places with one code would open one page.",
@@ -38,6 +44,12 @@ rules! {
         source "the design of Lockerleaf: texts",
         wrong "## Light it {#light .task}\n## Light it again {#light .task}",
         right "## Light it {#light .task}\n## Light it again {#light-again .task}";
+    FILE_KIND = "file-kind",
+        asks "Only pictures, PDF and plain text come along with a part.",
+        why "A page or script of anybody's would open under the dealer's address, and could do there whatever it likes.",
+        source "the design of Lockerleaf: security",
+        wrong "content/gas/locker/leaflet.html",
+        right "content/gas/locker/leaflet.pdf";
     FILE_UNREAD = "file-unread",
         asks "Each fact file and text below `content/` and `models/` stands where it is read.",
         why "A slip in the name of a file or folder would lose a part, or a whole vehicle, without a word.",

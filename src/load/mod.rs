@@ -1,5 +1,6 @@
 //! Load: files to a [`Book`]. Each file is read once, each text compiled once.
 
+mod assets;
 pub mod code;
 pub mod disk;
 pub mod files;
@@ -103,6 +104,7 @@ impl Loader<'_> {
                 [name] if name.starts_with("emergency.") && name.ends_with(".md") => self.emergency(path, name)?,
                 [_, _, name, ..] if !name.ends_with(".md") && *name != "module.toml" => {
                     let bytes = self.files.read(path)?;
+                    assets::check(self.acc, &mut self.book.sources, path, &bytes);
                     self.book.assets.insert(path.clone(), bytes);
                 }
                 _ => {}
