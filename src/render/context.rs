@@ -18,6 +18,12 @@ pub struct Shell {
     pub scripts: BTreeMap<String, String>,
     /// What search needs.
     pub search: Search,
+    /// What saving the guide needs.
+    pub offline: Offline,
+    /// The published address of this page.
+    pub page_address: String,
+    /// `mailto:` with a message to the dealer about this page, or nothing.
+    pub tell: String,
     /// The vehicle, and whose guide it is.
     pub van: Van,
     /// To the pages that every page leads to.
@@ -33,6 +39,17 @@ pub struct Search {
     pub index: String,
     /// To the scripts that search, with a space between them.
     pub scripts: String,
+}
+
+/// What saving the guide on a phone needs.
+#[derive(Debug, Serialize)]
+pub struct Offline {
+    /// To the worker.
+    pub worker: String,
+    /// To the manifest.
+    pub manifest: String,
+    /// To the script that gives the fingerprint a name.
+    pub fingerprint: String,
 }
 
 /// The vehicle, and whose guide it is.

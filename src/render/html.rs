@@ -12,12 +12,41 @@ pub trait Around {
     fn picture(&self, number: usize) -> String;
     /// What a slot shows, not yet escaped.
     fn slot(&self, number: usize) -> &str;
+    /// The link that rings the number that a slot shows, when it shows one.
+    fn telephone(&self, _number: usize) -> Option<String> {
+        None
+    }
     /// A signal word in the reader's language.
     fn signal(&self, signal: Signal) -> &str;
     /// The address of the sign of a hazard, where it has one.
     fn sign(&self, hazard: &str) -> Option<String>;
     /// How many levels headings are moved down.
     fn deeper(&self) -> u8;
+}
+
+/// What stands in a link already, or will: no telephone number in it becomes a link of its own.
+pub struct Bare<'a>(pub &'a dyn Around);
+
+impl Around for Bare<'_> {
+    fn link(&self, out: &mut String, number: usize, title: &str, inner: &str) {
+        self.0.link(out, number, title, inner);
+    }
+
+    fn picture(&self, number: usize) -> String {
+        self.0.picture(number)
+    }
+
+    fn slot(&self, number: usize) -> &str {
+        self.0.slot(number)
+    }
+
+    fn signal(&self, signal: Signal) -> &str {
+        self.0.signal(signal)
+    }
+
+    fn deeper(&self) -> u8 {
+        self.0.deeper()
+    }
 }
 
 /// Writes blocks.
@@ -170,7 +199,7 @@ pub fn inlines(out: &mut String, words: &[Inline], around: &dyn Around) {
             }
             Inline::Link(number, title, inner) => {
                 let mut words = String::new();
-                inlines(&mut words, inner, around);
+                inlines(&mut words, inner, &Bare(around));
                 around.link(out, *number, title, &words);
             }
             Inline::Picture(number, title, alternative) => {
@@ -179,10 +208,20 @@ pub fn inlines(out: &mut String, words: &[Inline], around: &dyn Around) {
                 title_attribute(out, title);
                 out.push('>');
             }
-            Inline::Slot(number) => escape_into(out, around.slot(*number)),
+            Inline::Slot(number) => slot(out, *number, around),
             Inline::SoftBreak => out.push('\n'),
             Inline::HardBreak => out.push_str("<br>\n"),
         }
+    }
+}
+
+fn slot(out: &mut String, number: usize, around: &dyn Around) {
+    let text = escape(around.slot(number));
+    match around.telephone(number) {
+        Some(href) => {
+            let _ = write!(out, "<a href=\"{}\">{text}</a>", escape(&href));
+        }
+        None => out.push_str(&text),
     }
 }
 

@@ -54,11 +54,23 @@ pub fn asset(path: &str) -> String {
     format!("files/{}", path.trim_start_matches("content/"))
 }
 
+/// A message that a reader completes and sends (RFC 6068).
+pub fn mailto(to: &str, subject: &str, body: &str) -> String {
+    let [to, subject, body] =
+        [(to, "-._~@+"), (subject, "-._~"), (body, "-._~")].map(|(text, stay)| escape(text, stay));
+    format!("mailto:{to}?subject={subject}&body={body}")
+}
+
 /// Percent-encodes what may not stand in a path (RFC 3986, 3.3: unreserved characters and slashes stay).
 pub fn encode(path: &str) -> String {
-    let mut out = String::with_capacity(path.len());
-    for byte in path.bytes() {
-        if byte.is_ascii_alphanumeric() || b"-._~/".contains(&byte) {
+    escape(path, "-._~/")
+}
+
+/// Percent-encodes all but ASCII letters, digits and the characters that `stay`.
+fn escape(text: &str, stay: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for byte in text.bytes() {
+        if byte.is_ascii_alphanumeric() || stay.as_bytes().contains(&byte) {
             out.push(byte as char);
         } else {
             out.push_str(&format!("%{byte:02X}"));
@@ -75,5 +87,14 @@ mod tests {
     fn only_unreserved_characters_and_slashes_stay() {
         assert_eq!(encode("gas/locker/lever-1_a.svg"), "gas/locker/lever-1_a.svg");
         assert_eq!(encode("é ?#[@]"), "%C3%A9%20%3F%23%5B%40%5D");
+    }
+
+    #[test]
+    fn a_message_holds_what_it_says_and_nothing_of_it_becomes_a_header() {
+        // RFC 6068, 5: line breaks in a body are %0D%0A; `&`, `?` and `=` of a text are encoded.
+        assert_eq!(
+            mailto("a&b@example.example", "x?cc=y", "one\r\ntwo"),
+            "mailto:a%26b@example.example?subject=x%3Fcc%3Dy&body=one%0D%0Atwo"
+        );
     }
 }

@@ -7,6 +7,10 @@ mod ical;
 mod label;
 pub(crate) mod links;
 mod old_keys;
+mod icon;
+mod label;
+pub(crate) mod links;
+mod offline;
 mod page;
 mod plan;
 mod plan_input;
@@ -49,6 +53,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     out.extend(scripts.map(|(name, text)| Artifact::text(format!("{key}/{name}"), text.clone())));
     out.extend(label::codes(book, first));
     out.extend(signs(theme, first));
+    out.extend(offline::manifest(first));
     out.extend(assets(book, first));
     out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
     out.extend(guides.iter().map(|guide| search::index(guide, theme.phrases(guide.language))));
@@ -56,6 +61,7 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     let fingerprint = fingerprint(&out);
     out.extend(old_keys::former(theme, guides)?);
     pages(theme, guides, &mut out, &fingerprint)?;
+    out.extend(offline::worker(theme, key, &out, &fingerprint));
     Ok(out)
 }
 

@@ -17,6 +17,8 @@ pub struct Theme {
     pub scripts: Vec<(String, String)>,
     /// The drawings of hazard signs, by their codes in small letters.
     pub signs: BTreeMap<String, String>,
+    /// What keeps a guide on a phone, but for the list of its files.
+    pub worker: String,
     phrases: BTreeMap<String, Phrases>,
     words: BTreeMap<String, tera::Value>,
 }
@@ -40,6 +42,7 @@ impl Theme {
             style: style(files),
             scripts: scripts(files),
             signs: files.signs().map(|(code, drawing)| (code.to_string(), drawing.clone())).collect(),
+            worker: files.files.get("worker.js").cloned().unwrap_or_default(),
             phrases: BTreeMap::new(),
             words: BTreeMap::new(),
         };

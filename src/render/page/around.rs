@@ -7,7 +7,7 @@ use crate::model::text::{Block, each_note};
 use crate::model::van::Bound;
 use crate::render::html::{self, Around};
 use crate::render::links::asset;
-use crate::render::search;
+use crate::render::{root, search};
 
 pub(super) fn rendered(blocks: &[Block], around: &TextAround) -> String {
     let mut out = String::new();
@@ -104,6 +104,12 @@ impl Around for TextAround<'_> {
 
     fn slot(&self, number: usize) -> &str {
         self.view.slots.get(number).map_or("", String::as_str)
+    }
+
+    fn telephone(&self, number: usize) -> Option<String> {
+        let name = self.view.text.refs.slots.get(number).map(|slot| slot.value.as_str());
+        let href = root::tel(self.stand.guide.identity.dealer_phone);
+        (name == Some("dealer-phone") && !href.is_empty()).then_some(href)
     }
 
     fn signal(&self, signal: Signal) -> &str {

@@ -64,7 +64,7 @@ impl Stand<'_> {
         let around = TextAround { stand: self, view, deeper: 0 };
         let section = |section: &crate::model::text::Section| {
             let mut title_html = String::new();
-            html::inlines(&mut title_html, &section.title, &around);
+            html::inlines(&mut title_html, &section.title, &html::Bare(&around));
             c::EmergencySection {
                 anchor: section.id.value.clone(),
                 title_html,

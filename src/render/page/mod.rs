@@ -9,7 +9,7 @@ mod pieces;
 use super::context as c;
 use super::links::{Way, folder};
 use super::theme::Theme;
-use super::{Artifact, label, plan_input, root, search};
+use super::{Artifact, label, links, offline, plan_input, root, search};
 use crate::model::guide::{Guide, Page, PageBody};
 use crate::model::phrases::Phrases;
 use serde::Serialize;
@@ -73,6 +73,9 @@ impl Stand<'_> {
             style_href: self.way.file("style.css"),
             scripts: self.theme.script_hrefs(|name| self.way.file(name)),
             search: self.search(),
+            offline: self.offline(),
+            page_address: self.address(),
+            tell: self.tell(),
             van: self.van(),
             to: c::Ways {
                 home: to(""),
@@ -94,6 +97,32 @@ impl Stand<'_> {
         let index = index.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("/");
         let scripts = ["minisearch.js", "finder.js"].map(|name| self.way.file(name));
         c::Search { index: self.way.file(&index), scripts: scripts.join(" ") }
+    }
+
+    fn offline(&self) -> c::Offline {
+        let [worker, manifest, fingerprint] =
+            [offline::WORKER, offline::MANIFEST, offline::FINGERPRINT].map(|name| self.way.file(name));
+        c::Offline { worker, manifest, fingerprint }
+    }
+
+    /// The published address of this page, as a reader would type it.
+    fn address(&self) -> String {
+        let identity = &self.guide.identity;
+        let folder = folder(self.guide, &self.page.address);
+        let parts = [identity.address.trim_end_matches('/'), identity.key, &folder];
+        parts.into_iter().filter(|part| !part.is_empty()).map(|part| format!("{part}/")).collect()
+    }
+
+    /// A message to the dealer about this page, which its reader completes and sends.
+    fn tell(&self) -> String {
+        let identity = &self.guide.identity;
+        let subject = format!("{}: {}", self.phrases.get("tell-subject"), identity.title);
+        let (wrong, page) = (self.phrases.get("tell-wrong"), self.phrases.get("tell-page"));
+        let body = format!("{wrong}\r\n\r\n\r\n{page}: {}\r\n", self.address());
+        match identity.dealer_email {
+            "" => String::new(),
+            email => links::mailto(email, &subject, &body),
+        }
     }
 
     fn languages(&self) -> Vec<c::Language> {

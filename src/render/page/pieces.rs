@@ -74,7 +74,7 @@ impl Stand<'_> {
     pub(super) fn title(&self, shown: &Shown) -> String {
         let mut out = String::new();
         if let Some(around) = self.around(shown, 0) {
-            html::inlines(&mut out, &shown.section.title, &around);
+            html::inlines(&mut out, &shown.section.title, &html::Bare(&around));
         }
         out
     }

@@ -29,7 +29,10 @@
     for (const { id, score } of hits) best.set(id, Math.max(best.get(id) ?? 0, score * weight));
   }
 
-  globalThis.makeFinder = (data, MiniSearch) => {
+  /** Makes room for taps while the index grows. */
+  const pause = () => new Promise((done) => setTimeout(done));
+
+  globalThis.makeFinder = async (data, MiniSearch) => {
     const [small, trouble] = [set(data.small), set(data.trouble)];
     const endings = data.endings.split(" ");
 
@@ -53,7 +56,7 @@
     });
     const vocabulary = new Set();
     const texts = [];
-    index.addAll(data.found.map(([kind, title, , anchor, part, places, , more], id) => {
+    function add([kind, title, , anchor, part, places, , more], id) {
       const code = kind === "place" ? `${data.places[places[0]]} ` : "";
       const aliases = part === null ? "" : data.aliases[part];
       const own = kind === "part";
@@ -61,8 +64,13 @@
       for (const name of Object.keys(fields)) fields[name] = stems(fields[name]).join(" ");
       Object.values(fields).forEach((text) => text.split(" ").forEach((word) => vocabulary.add(word)));
       texts.push(` ${Object.values(fields).join(" | ")} `);
-      return { id, ...fields };
-    }));
+      index.add({ id, ...fields });
+    }
+
+    for (const [id, thing] of data.found.entries()) {
+      add(thing, id);
+      if (id % 16 === 15) await pause();
+    }
     const owners = data.owners.map(([word, means]) => ({ words: stems(word), means: means.map((mean) => stems(mean).join(" ")) }));
     const ownersWords = new Set(owners.flatMap((owner) => owner.words));
 

@@ -58,6 +58,34 @@ search-small = a an the my our i me we you it its this that is are be am was to 
 search-trouble = wont not no dont doesnt cant isnt stopped stops broken broke faulty fault fails failed problem stuck dead wrong trouble keeps leaking leaks blocked smells stinks
 search-endings = ies ied ing es ed s e y
 
+# On this phone
+saved-title = On this phone
+saved-busy = This guide is being saved on this phone. Leave the page open for a moment.
+saved-whole = The whole guide is saved on this phone, and opens without a signal. Saved on
+saved-photos = Photos
+saved-full = This phone has no room for the guide, so you need a signal to read it. Make some room, then open the guide again.
+saved-broken = The guide could not be saved yet. Open it once more where the signal is good.
+saved-refused = This browser does not let the guide be saved, so you need a signal to read it. A private window is a common reason.
+saved-newer = A newer guide is saved on this phone. It opens with the next page.
+# How this language writes a day: a tag that browsers know
+saved-locale = en-GB
+saved-take-over = Open the newer guide now
+saved-forget = Fetch the guide anew
+
+# Tools
+tools-title = Tools
+tools-size = Size of text
+tools-size-usual = Usual
+tools-size-large = Large
+tools-size-largest = Largest
+tools-share = Share this page
+tools-copied = The address of this page is copied.
+tools-print = Print this page
+tools-tell = Not right? Tell the dealer
+tell-subject = Owner guide
+tell-wrong = What is not right, or what is missing:
+tell-page = Page
+
 # Systems
 system-water = Water
 system-gas = Gas
