@@ -40,7 +40,8 @@ pub fn root(theme: &Theme, settings: &Settings) -> Result<Vec<Artifact>, String>
         Artifact::text("style.css", theme.style.clone()),
         Artifact::text("robots.txt", "User-agent: *\nDisallow: /\n"),
     ];
-    out.extend(theme.scripts.iter().map(|(name, text)| Artifact::text(name.clone(), text.clone())));
+    let own = theme.scripts.iter().filter(|(name, _)| name == "root.js");
+    out.extend(own.map(|(name, text)| Artifact::text(name.clone(), text.clone())));
     Ok(out)
 }
 

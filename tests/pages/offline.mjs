@@ -23,7 +23,9 @@ const [key, other] = keys;
 const pages = files(join(folder, key)).filter((path) => path.endsWith('index.html')).map((path) => relative(folder, path));
 const label = pages.find((path) => /\/[A-Z][0-9]\/index\.html$/.test(path)).replace('index.html', '');
 
-/** The next guide: every page's heading begins with NEW, and the worker knows the files by their new hashes. */
+const PHOTO = 'files/gas/locker/photo.jpg';
+
+/** The next guide has a photo, every page's heading begins with NEW, and the worker knows the files by their new hashes. */
 function next() {
   const changed = new Map();
   const alter = (path, bytes) => (path.endsWith('.html') ? Buffer.from(bytes.toString().replace('<h1>', '<h1>NEW ')) : bytes);
@@ -40,6 +42,9 @@ function next() {
     guide.text[path] = createHash('sha256').update(bytes).digest('hex').slice(0, 16);
     changed.set(`${key}/${path}`, bytes);
   }
+  const photo = Buffer.alloc(4096, 'photo');
+  guide.photos[PHOTO] = createHash('sha256').update(photo).digest('hex').slice(0, 16);
+  changed.set(`${key}/${PHOTO}`, photo);
   changed.set(`${key}/worker.js`, Buffer.from(worker.replace(line, `const GUIDE = ${JSON.stringify(guide)};`)));
   return { shown, files: Object.keys(guide.text).length, change: (path) => changed.get(path) };
 }
@@ -124,8 +129,11 @@ expect(!(await page.locator('h1').first().innerText()).startsWith('NEW '), 'an u
 await page.locator('[data-do=take-over]').waitFor({ state: 'visible' });
 await page.goto(`${home}${key}/index.html`).catch(() => undefined);
 await page.waitForFunction(() => document.querySelector('h1')?.textContent.startsWith('NEW '), undefined, { timeout: 10000 }).catch(() => problems.push('the whole update does not show'));
+await page.locator('.saved', { hasText: 'Photos: 1 of 1' }).waitFor({ state: 'visible', timeout: 20000 }).catch(async () => problems.push(`the photo is not saved: ${await page.locator('.saved').innerText()}`));
 await stop();
 expect((await every(page, 'after the whole update')) === pages.length + 1, 'a page is still of the old guide');
+const photo = await page.evaluate((url) => window.caches.match(url).then((kept) => kept?.arrayBuffer()).then((bytes) => bytes?.byteLength), `${home}${key}/${PHOTO}`);
+expect(photo === 4096, `of the photo there are ${photo} bytes`);
 const caches = await page.evaluate(() => window.caches.keys());
 expect(caches.length === 1 && caches[0].endsWith('next-next-next'), `guides kept: ${caches.join(', ')}`);
 

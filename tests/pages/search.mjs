@@ -14,8 +14,8 @@ const finders = new Map();
 async function finder(van) {
   if (!finders.has(van)) {
     const context = createContext({ setTimeout });
-    for (const name of ['minisearch.js', 'finder.js', 'search-index.js']) runInContext(readFileSync(join(folder, van, name), 'utf8'), context);
-    finders.set(van, await runInContext('makeFinder(guideSearch, MiniSearch)', context));
+    for (const name of ['minisearch.js', 'wording.js', 'finder.js', 'search-index.js']) runInContext(readFileSync(join(folder, van, name), 'utf8'), context);
+    finders.set(van, await runInContext('makeFinder(guideSearch, MiniSearch, guideWording)', context));
   }
   return finders.get(van);
 }

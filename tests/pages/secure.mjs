@@ -42,7 +42,7 @@ const pages = html(folder);
 for (const path of pages) await look(path);
 
 // A policy that stops nothing would pass all of this.
-state.change = (path, bytes) => (path.endsWith('index.html') ? Buffer.from(bytes.toString().replace('<main', '<script>window.planted = 1</script><p style="color: red" onclick="1"></p><main')) : undefined);
+state.change = (path, read) => (path.endsWith('index.html') ? Buffer.from(read().toString().replace('<main', '<script>window.planted = 1</script><p style="color: red" onclick="1"></p><main')) : undefined);
 await page.goto(home + pages.find((path) => path.includes('/part/')));
 const planted = await page.evaluate(() => [window.planted, window.broken.length]);
 if (planted[0] !== undefined || planted[1] < 2) problems.push(`a planted script: ${planted}`);

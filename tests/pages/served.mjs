@@ -16,7 +16,8 @@ export async function serve(state, port = 0) {
       return request.socket.destroy();
     }
     try {
-      const bytes = state.change?.(path, readFileSync(join(state.folder, path))) ?? readFileSync(join(state.folder, path));
+      const read = () => readFileSync(join(state.folder, path));
+      const bytes = state.change?.(path, read) ?? read();
       const headers = { 'content-type': types[extname(path)] ?? 'application/octet-stream', 'cache-control': 'no-cache', 'content-encoding': 'gzip' };
       response.writeHead(200, headers).end(gzipSync(bytes));
     } catch {

@@ -113,7 +113,8 @@ async function page(request) {
   const { waiting } = self.registration;
   if (waiting && request.method === "GET") {
     waiting.postMessage("take over");
-    return new Response("", { headers: { refresh: "0", "content-type": TYPES.html } });
+    const again = `<!doctype html><meta charset="utf-8"><meta http-equiv="refresh" content="0"><title>${GUIDE.fingerprint}</title><a href="">${GUIDE.fingerprint}</a>`;
+    return new Response(again, { headers: { "content-type": TYPES.html } });
   }
   return answer(request);
 }

@@ -95,7 +95,7 @@ impl Stand<'_> {
     fn search(&self) -> c::Search {
         let index = [folder(self.guide, ""), search::FILE.to_string()];
         let index = index.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("/");
-        let scripts = ["minisearch.js", "finder.js"].map(|name| self.way.file(name));
+        let scripts = ["minisearch.js", "wording.js", "finder.js"].map(|name| self.way.file(name));
         c::Search { index: self.way.file(&index), scripts: scripts.join(" ") }
     }
 

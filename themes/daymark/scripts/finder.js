@@ -1,4 +1,4 @@
-// Finds in the data of `search-index.js` with the library of `minisearch.js`. It touches no page, so that it can be tried without a browser.
+// Finds in the data of `search-index.js` with the library of `minisearch.js` and the words of `wording.js`. It touches no page, so that it can be tried without a browser.
 // A plain script in a scope of its own: browsers load no modules from a folder.
 (() => {
   "use strict";
@@ -14,16 +14,6 @@
 
   const set = (text) => new Set(text.split(" ").filter(Boolean));
 
-  /** Whether two words differ by one letter that is missing, added, another, or changed over with its neighbour. */
-  function slips(a, b) {
-    if (Math.min(a.length, b.length) < 4 || Math.abs(a.length - b.length) > 1) return false;
-    let at = 0;
-    while (at < a.length && a[at] === b[at]) at += 1;
-    const [restA, restB] = [a.slice(at), b.slice(at)];
-    const swapped = restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
-    return swapped || restA.slice(1) === restB.slice(1) || restA.slice(1) === restB || restA === restB.slice(1);
-  }
-
   /** Takes up each hit, the best score for each thing. */
   function takeUp(best, hits, weight) {
     for (const { id, score } of hits) best.set(id, Math.max(best.get(id) ?? 0, score * weight));
@@ -32,22 +22,9 @@
   /** Makes room for taps while the index grows. */
   const pause = () => new Promise((done) => setTimeout(done));
 
-  globalThis.makeFinder = async (data, MiniSearch) => {
+  globalThis.makeFinder = async (data, MiniSearch, wording) => {
     const [small, trouble] = [set(data.small), set(data.trouble)];
-    const endings = data.endings.split(" ");
-
-    /** Words in small letters without accents; `12V` is two words, `won't` is one. */
-    const split = (text) =>
-      text.toLowerCase().normalize("NFD").replace(/[\p{M}'’]/gu, "").replace(/(\p{N})(?=\p{L})/gu, "$1 ").split(/[^\p{L}\p{N}]+/u).filter(Boolean);
-
-    /** A word without its ending and without a double letter before it, so that `trip`, `trips` and `tripping` meet. */
-    function stem(word) {
-      const ending = endings.find((end) => word.endsWith(end) && word.length - end.length >= 3);
-      const left = ending ? word.slice(0, -ending.length) : word;
-      return left.length > 3 && left.at(-1) === left.at(-2) ? left.slice(0, -1) : left;
-    }
-
-    const stems = (text) => split(text).map(stem);
+    const stems = wording.stems(data.endings.split(" "));
     const index = new MiniSearch({
       fields: Object.keys(FIELDS),
       tokenize: (text) => text.split(" ").filter(Boolean),
@@ -79,7 +56,7 @@
       const best = new Map();
       takeUp(best, index.search(term, { prefix: term.length > 1 }), 1);
       if (best.size || vocabulary.has(term) || term.length < 4) return best;
-      for (const word of vocabulary) if (slips(term, word)) takeUp(best, index.search(word), SLIP);
+      for (const word of vocabulary) if (wording.slips(term, word)) takeUp(best, index.search(word), SLIP);
       if (!best.size && term.length > 5) takeUp(best, index.search(term, { fuzzy: 2 }), 1);
       return best;
     }
@@ -87,7 +64,7 @@
     /** Owners' phrases in what was asked, the longest first, each with the terms that make it. */
     function phrases(terms) {
       const strange = new Set(terms.filter((term) => !vocabulary.has(term) && !ownersWords.has(term)));
-      const has = (word) => terms.find((term) => term === word || (strange.has(term) && slips(term, word)));
+      const has = (word) => terms.find((term) => term === word || (strange.has(term) && wording.slips(term, word)));
       return owners
         .map((owner) => ({ means: owner.means, terms: owner.words.map(has) }))
         .filter((owner) => owner.terms.every((term, at) => term && (at === 0 || terms.indexOf(term) > terms.indexOf(owner.terms[at - 1]))))
@@ -137,10 +114,10 @@
 
     /** What was found, the best first: `{ kind, title, part, page, anchor, places, signal, score }`. */
     function find(asked, most = 8) {
-      const words = split(asked);
+      const words = wording.split(asked);
       const telling = words.filter((word) => !small.has(word));
       const inTrouble = words.some((word) => trouble.has(word));
-      const [all, kept] = [words, telling.length ? telling : words].map((some) => [...new Set(some.map(stem))]);
+      const [all, kept] = [words, telling.length ? telling : words].map((some) => [...new Set(some.flatMap(stems))]);
       const asks = groups(all, kept);
       const size = asks.reduce((sum, group) => sum + group.terms.length, 0);
       const totals = new Map();

@@ -34,10 +34,18 @@
     }
   }
 
+  /** The next page brings the newer guide: this one need not be read again on the way. */
+  function leave() {
+    leaving = true;
+    setTimeout(() => (leaving = false), 5000);
+  }
+
   /** A newer guide that is whole waits for the next page, or for this button. */
   function newer(registration) {
     takeOver.hidden = !registration.waiting;
-    if (registration.waiting) say(box.dataset.newer, true);
+    if (!registration.waiting) return;
+    say(box.dataset.newer, true);
+    addEventListener("beforeunload", leave);
   }
 
   function watch(registration) {
@@ -97,10 +105,6 @@
 
   takeOver.addEventListener("click", take);
   forget.addEventListener("click", start);
-  addEventListener("beforeunload", () => {
-    leaving = true;
-    setTimeout(() => (leaving = false), 5000);
-  });
   if (document.readyState === "complete") register();
   else addEventListener("load", register);
 })();

@@ -30,7 +30,7 @@
   /** The scripts of search come when the box is first used. */
   function ready() {
     loading ??= Promise.all([...say.scripts.split(" "), say.index].map(script))
-      .then(() => globalThis.makeFinder(globalThis.guideSearch, globalThis.MiniSearch))
+      .then(() => globalThis.makeFinder(globalThis.guideSearch, globalThis.MiniSearch, globalThis.guideWording))
       .catch(() => {
         loading = undefined;
         return undefined;
