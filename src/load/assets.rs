@@ -99,7 +99,8 @@ fn of_node(node: Node) -> Vec<(Range<usize>, String)> {
         return vec![];
     }
     let name = node.tag_name().name();
-    let start = node.range().start..node.range().start + 1 + name.len();
+    // The bracket alone: a prefix of many bytes could stand between it and the name.
+    let start = node.range().start..node.range().start + 1;
     if node.tag_name().namespace() != Some(SVG) || !ELEMENTS.contains(&name) {
         return vec![(start, format!("a drawing holds `{name}`"))];
     }

@@ -5,7 +5,7 @@
 
   // How much a word counts by where it stands, and a thing by what it is.
   const FIELDS = { title: 4, also: 2.5, name: 1.5, part: 1.2, of: 0.5, more: 0.9 };
-  const KINDS = { part: 1.15, task: 1.1, routine: 1.1, emergency: 1.15, fault: 1, place: 1, control: 0.95, check: 0.9, page: 0.9, about: 0.85, care: 0.8, hazard: 0.7 };
+  const KINDS = { part: 1.15, task: 1.1, routine: 1.1, emergency: 1.4, fault: 1, place: 1, control: 0.95, check: 0.9, page: 0.9, about: 0.85, care: 0.8, hazard: 0.7 };
   const TROUBLE = { fault: 1.4, part: 0.8 }; // Who says that it will not work looks for a fault.
   const MEANING = 0.8; // An owner's word stands for a word of the texts less surely than that word itself.
   const SLIP = 0.85; // So does a word with a slip in it.
