@@ -104,8 +104,10 @@ fn of_node(node: Node) -> Vec<(Range<usize>, String)> {
     if node.tag_name().namespace() != Some(SVG) || !ELEMENTS.contains(&name) {
         return vec![(start, format!("a drawing holds `{name}`"))];
     }
-    let style = node.text().filter(|text| name == "style" && reaches_out(text));
-    let style = style.map(|_| (start, "the style of a drawing reaches out of it".to_string()));
+    // A remark in the middle of a style cuts its text in two, which belong together all the same.
+    let style: String = node.children().filter_map(|child| child.text().filter(|_| child.is_text())).collect();
+    let style = (name == "style" && reaches_out(&style))
+        .then(|| (start, "the style of a drawing reaches out of it".to_string()));
     node.attributes().filter_map(of_attribute).chain(style).collect()
 }
 
@@ -164,6 +166,7 @@ mod tests {
             "<path style='background:u\\72l(x)'/>",
             "<style>@import 'x.css';</style>",
             "<style>a{fill:url( x )}</style>",
+            "<style>a{}<!-- a remark -->@im<!-- another -->port 'x.css';</style>",
             "<x:div xmlns:x='http://www.w3.org/1999/xhtml'/>",
             "<?xml-stylesheet href='x.css'?>",
         ];
