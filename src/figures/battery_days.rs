@@ -17,6 +17,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: "arithmetic",
     run,
     digits: 2,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

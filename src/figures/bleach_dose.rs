@@ -20,6 +20,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
              CDC Vessel Sanitation Program manual of 2018, 13.5.2",
     run,
     digits: 3,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

@@ -17,6 +17,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: "the definition of electrical power, P = UI",
     run,
     digits: 3,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

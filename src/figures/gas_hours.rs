@@ -19,6 +19,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: lpg::SOURCE,
     run,
     digits: 2,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {
@@ -58,7 +59,7 @@ mod tests {
             &[
                 (&[-6.0, PROPANE, 2.0], "`mass` must not be less than zero"),
                 (&[6.0, BUTANE, 0.0], "`power` must be more than zero"),
-                (&[6.0, 2.0, 2.0], "`gas` must be one of its words"),
+                (&[6.0, 3.0, 2.0], "`gas` must be one of its words"),
             ],
         );
     }

@@ -20,6 +20,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: lpg::SOURCE,
     run,
     digits: 3,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

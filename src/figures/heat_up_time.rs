@@ -1,7 +1,7 @@
 //! How long a heater takes to warm water.
 //!
 //! Formula: time = volume × 4.186 kJ/(l K) × (to - from) / power. Limits: liquid water; the full
-//! power goes into the water, so losses make it longer. The constant keeps within 0.21 % of
+//! power goes into the water, so losses make it longer. The constant keeps within 0.4 % of
 //! IAPWS-IF97 (library iapws 1.5.5) for the volume measured cold.
 
 use super::limits::{above_zero, at_least, liquid_water, not_negative};
@@ -20,9 +20,10 @@ pub(super) const CALCULATION: Calculation = Calculation {
     gives: Gives::Unit("min"),
     formula: "volume × 4.186 kJ/(l·K) × (to − from) ÷ power",
     limits: "The tank and the air around it take heat too, so it takes longer than this.",
-    source: "physics of water; within 0.21 % of IAPWS-IF97, library iapws 1.5.5",
+    source: "physics of water; within 0.4 % of IAPWS-IF97, library iapws 1.5.5",
     run,
     digits: 2,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

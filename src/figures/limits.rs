@@ -30,6 +30,24 @@ pub(super) fn part(input: &'static str, percent: f64) -> Result<(), FigureError>
     Err(refuse(input, "must be from 0 to 100 %"))
 }
 
+/// Refuses per cents that do not come to a whole, with a phrase that says so.
+pub(super) fn whole(input: &'static str, percent: f64, says: &'static str) -> Result<(), FigureError> {
+    within(input, percent, [99.99, 100.01], says)
+}
+
+/// Refuses what is not from one end to the other, and what is not a number.
+pub(super) fn within(
+    input: &'static str,
+    value: f64,
+    [low, high]: [f64; 2],
+    says: &'static str,
+) -> Result<(), FigureError> {
+    if (low..=high).contains(&value) {
+        return Ok(());
+    }
+    Err(refuse(input, says))
+}
+
 /// Refuses temperatures at which water without extra pressure is ice or steam: below 0 °C and
 /// above 100 °C, the fixed points of water at 101.325 kPa, rounded to a degree (common knowledge).
 pub(super) fn liquid_water(input: &'static str, celsius: f64) -> Result<(), FigureError> {

@@ -4,18 +4,54 @@
 //! in the unit or as the word that [`Input::takes`] asks for, and gets a plain number in the unit
 //! that [`Calculation::gives`] says. What cannot be is an error with the name of the input.
 
+pub mod axles;
+pub mod bands;
 mod battery_days;
+mod battery_hours;
 mod bleach_dose;
+mod cable;
+mod cable_area;
+mod cable_drop;
+mod cable_drop_most;
+mod charge_time;
+mod charge_used;
+mod clear_sky;
+mod coldest_air;
 mod current;
+mod cylinder_chill;
+mod daylight;
+mod draw_limit;
+mod element_current;
+mod element_power;
+mod gas_days;
 mod gas_hours;
+mod gas_mass;
 mod gas_use;
 mod heat_up_time;
+mod heat_up_time_both;
+mod inverter_current;
 mod limits;
+mod liquid_full;
+mod load_share;
 mod lpg;
+mod minimum_payload;
+mod payload;
+mod peukert_exponent;
 mod share_of;
+mod solar_day;
+mod sun;
+mod sun_above_air;
+pub mod together;
 mod usable_capacity;
+mod vapour_pressure;
+mod warm_water_mass;
+mod water;
+mod water_days;
+mod water_growth;
 mod water_mass;
 
+#[cfg(test)]
+mod random;
 #[cfg(test)]
 mod rows;
 #[cfg(test)]
@@ -26,13 +62,41 @@ use std::fmt;
 /// All calculations, by name.
 pub static CALCULATIONS: &[Calculation] = &[
     battery_days::CALCULATION,
+    battery_hours::CALCULATION,
     bleach_dose::CALCULATION,
+    cable_area::CALCULATION,
+    cable_drop::CALCULATION,
+    cable_drop_most::CALCULATION,
+    charge_time::CALCULATION,
+    charge_used::CALCULATION,
+    clear_sky::CALCULATION,
+    coldest_air::CALCULATION,
     current::CALCULATION,
+    cylinder_chill::CALCULATION,
+    daylight::CALCULATION,
+    draw_limit::CALCULATION,
+    element_current::CALCULATION,
+    element_power::CALCULATION,
+    gas_days::CALCULATION,
     gas_hours::CALCULATION,
+    gas_mass::CALCULATION,
     gas_use::CALCULATION,
     heat_up_time::CALCULATION,
+    heat_up_time_both::CALCULATION,
+    inverter_current::CALCULATION,
+    liquid_full::CALCULATION,
+    load_share::CALCULATION,
+    minimum_payload::CALCULATION,
+    payload::CALCULATION,
+    peukert_exponent::CALCULATION,
     share_of::CALCULATION,
+    solar_day::CALCULATION,
+    sun_above_air::CALCULATION,
     usable_capacity::CALCULATION,
+    vapour_pressure::CALCULATION,
+    warm_water_mass::CALCULATION,
+    water_days::CALCULATION,
+    water_growth::CALCULATION,
     water_mass::CALCULATION,
 ];
 
@@ -60,10 +124,13 @@ pub struct Calculation {
     pub run: fn(&Inputs) -> Result<f64, FigureError>,
     /// How many significant digits of the result deserve to be shown.
     pub digits: u8,
+    /// What the result is multiplied by at both ends of what its supply may be, where that is a band: a result on the
+    /// mains at 216.2 and at 253 V.
+    pub swing: Option<(f64, f64)>,
 }
 
 /// An input of a calculation.
-#[derive(Debug)]
+#[derive(Clone, Copy, Debug)]
 pub struct Input {
     /// What authors write: `power`.
     pub name: &'static str,

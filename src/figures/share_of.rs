@@ -16,6 +16,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: "arithmetic",
     run,
     digits: 3,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {

@@ -20,6 +20,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     source: "common practice for loads; within 0.2 % of IAPWS-IF97 from 10 to 20 °C",
     run,
     digits: 3,
+    swing: None,
 };
 
 fn run(inputs: &Inputs) -> Result<f64, FigureError> {
