@@ -3,8 +3,7 @@
 use super::parts::{self, Part};
 use super::{Check, Checked};
 use crate::diag::{Acc, Diagnostic, Rule, Severity};
-use crate::model::files::module::ReadingFacts;
-use crate::model::quantity::{Dimension, Quantity, QuantityRange, Unit};
+use crate::model::expected::{Expected, Standing};
 use crate::model::van::Reading;
 
 static OUT: Rule = Rule {
@@ -40,58 +39,15 @@ fn run(acc: &mut Acc, checked: Checked) {
 
 fn judge(part: Part, reading: &Reading) -> Option<Diagnostic> {
     let facts = part.module.facts.reading.get(&reading.name)?;
-    let expected = Expected::of(part, facts)?;
-    let within = |range: QuantityRange| range.contains(reading.value).unwrap_or(true);
-    let rule = match (within(expected.good), within(expected.near)) {
-        (true, _) => return None,
-        (false, true) => &NEAR,
-        (false, false) => &OUT,
+    let expected = Expected::of(part.fit, facts)?;
+    let rule = match expected.standing(reading.value) {
+        Standing::In => return None,
+        Standing::Near => &NEAR,
+        Standing::Out => &OUT,
     };
+    let words = expected.one.map_or_else(|| expected.good.to_string(), |one| one.to_string());
     let near = facts.near.as_ref().map_or(String::new(), |near| format!(", give or take {}", near.value));
-    let message =
-        format!("`{}` of {} was {}; expected is {}{near}", reading.name, part.quoted(), reading.value, expected.words);
+    let message = format!("`{}` of {} was {}; expected is {words}{near}", reading.name, part.quoted(), reading.value);
     let found = Diagnostic::new(rule, reading.span, message).other(facts.expect.span, "what it is held against");
     Some(found.help("measure again; if it stays, put the part right and measure anew, or mend what it is held against"))
-}
-
-/// What a reading should be.
-struct Expected {
-    /// What is as it should be.
-    good: QuantityRange,
-    /// What is still near.
-    near: QuantityRange,
-    words: String,
-}
-
-impl Expected {
-    /// Nothing is expected when a value that is named is not known in this van.
-    ///
-    /// A single quantity is never met to the last digit: what is near it is as good. A range has room of its own, so
-    /// that what is only near it is worth a look.
-    fn of(part: Part, facts: &ReadingFacts) -> Option<Expected> {
-        let unit = Unit::find(&facts.unit)?;
-        if let Some(one) = part.fit.quantity(&facts.expect) {
-            let at = one.to(unit)?.amount;
-            let near = widened(facts, QuantityRange { low: at, high: at, unit });
-            return Some(Expected { good: near, near, words: one.to_string() });
-        }
-        let range = QuantityRange::parse(&facts.expect).ok()?;
-        let end = |amount| Some(Quantity { amount, unit: range.unit }.to(unit)?.amount);
-        let good = QuantityRange { low: end(range.low)?, high: end(range.high)?, unit };
-        Some(Expected { good, near: widened(facts, good), words: range.to_string() })
-    }
-}
-
-/// A range with what is near its ends. A share is one of the end, except where percent are what is measured.
-fn widened(facts: &ReadingFacts, range: QuantityRange) -> QuantityRange {
-    let Some(near) = facts.near.as_ref().and_then(|near| Quantity::parse(near).ok()) else {
-        return range;
-    };
-    let share = near.unit.dimension == Dimension::Share && range.unit.dimension != Dimension::Share;
-    // A difference of degrees has no offset, so that only the size of the unit counts.
-    let room = |end: f64| match share {
-        true => end.abs() * near.amount / 100.0,
-        false => near.amount * near.unit.factor / range.unit.factor,
-    };
-    QuantityRange { low: range.low - room(range.low), high: range.high + room(range.high), unit: range.unit }
 }

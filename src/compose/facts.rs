@@ -1,8 +1,10 @@
 //! Everything about one fit, and about the fits of one system.
 
 use super::{Composer, show};
+use crate::model::expected::Expected;
 use crate::model::files::forms::System;
-use crate::model::guide::{FitPage, FitSummary, Guide, Page, PageBody, Shown};
+use crate::model::guide::{DateEntry, FitPage, FitSummary, Guide, Page, PageBody, ReadingEntry, Shown};
+use crate::model::quantity::Quantity;
 use crate::model::text::Role;
 
 impl<'a> Composer<'a, '_> {
@@ -71,23 +73,28 @@ impl<'a> Composer<'a, '_> {
                 let figure = fitted.figures.get(&name.value)?;
                 Some((
                     facts.title.text(self.language).to_string(),
-                    show::quantity(&figure.result, self.phrases),
+                    show::figure(figure, self.phrases),
                     figure.calculation.formula,
                 ))
             })
             .collect()
     }
 
-    fn readings_of(&self, fit: usize) -> Vec<(String, String, jiff::civil::Date)> {
-        let facts = &self.book.modules[self.van.fits[fit].module].facts.reading;
+    fn readings_of(&self, fit: usize) -> Vec<ReadingEntry> {
+        let fitted = &self.van.fits[fit];
+        let facts = &self.book.modules[fitted.module].facts.reading;
         let readings = self.van.readings.iter().filter(|reading| reading.fit == fit);
         readings
             .filter_map(|reading| {
-                Some((
-                    facts.get(&reading.name)?.title.text(self.language).to_string(),
-                    show::quantity(&reading.value, self.phrases),
-                    reading.on,
-                ))
+                let facts = facts.get(&reading.name)?;
+                let expected = Expected::of(fitted, facts);
+                Some(ReadingEntry {
+                    title: facts.title.text(self.language).to_string(),
+                    value: show::quantity(&reading.value, self.phrases),
+                    on: reading.on,
+                    expected: expected
+                        .map(|expected| (show::expected(&expected, self.phrases), expected.standing(reading.value))),
+                })
             })
             .collect()
     }

@@ -1,5 +1,6 @@
 //! What a guide says, without knowing an output format.
 
+use super::expected::Standing;
 use super::files::forms::{Signal, System};
 use super::files::module::{Action, Origin};
 use super::files::stamped::Stamped;
@@ -250,14 +251,26 @@ pub struct FitPage<'a> {
     pub facts: Vec<(String, String)>,
     /// Sums: a name, what came out, and the formula.
     pub figures: Vec<(String, String, &'static str)>,
-    /// What was measured: a name, what it was, and when.
-    pub readings: Vec<(String, String, Date)>,
+    /// What was measured.
+    pub readings: Vec<ReadingEntry>,
     /// What falls due.
     pub dates: Vec<DateEntry<'a>>,
     /// A technician's words.
     pub tips: Vec<&'a str>,
     /// Where numbers come from: the number, who says so, and how well that is known.
     pub sources: Vec<(&'a str, &'a str, Origin)>,
+}
+
+/// What was measured of a fit.
+pub struct ReadingEntry {
+    /// What.
+    pub title: String,
+    /// What it was.
+    pub value: String,
+    /// When.
+    pub on: Date,
+    /// What it should be, and how it stands against that; nothing when that is not known.
+    pub expected: Option<(String, Standing)>,
 }
 
 /// A fit on its system's page.

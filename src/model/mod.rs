@@ -2,6 +2,7 @@
 
 pub mod book;
 pub mod colour;
+pub mod expected;
 pub mod files;
 pub mod guide;
 pub mod inputs;

@@ -227,8 +227,8 @@ pub struct DateRow {
     pub source: String,
 }
 
-/// A fact or sum.
-#[derive(Debug, Serialize)]
+/// A fact, sum or reading.
+#[derive(Debug, Serialize, Default)]
 pub struct Fact {
     /// What.
     pub title: String,
@@ -236,6 +236,10 @@ pub struct Fact {
     pub value: String,
     /// How it was worked out, or when it was measured, or nothing.
     pub how: String,
+    /// How a reading stands against what it should be: `in`, `near`, `out`, or nothing.
+    pub state: &'static str,
+    /// What that is called.
+    pub state_word: String,
 }
 
 /// Where a number comes from.

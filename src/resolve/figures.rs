@@ -1,22 +1,25 @@
 //! The figures of a fit: calculations fed with its values.
 
 use crate::diag::{Acc, Diagnostic, rules, suggest};
-use crate::figures::{self, Calculation, Gives, Input, Takes};
+use crate::figures::{self, Calculation, FigureError, Gives, Input, Takes};
+use crate::load::read::Map;
 use crate::model::book::Module;
+use crate::model::files::forms::Given;
 use crate::model::files::module::FigureFacts;
 use crate::model::quantity::{Quantity, Unit, round_significant};
 use crate::model::source::{At, Span};
 use crate::model::van::{Figure, Value};
 use std::collections::BTreeMap;
 
-/// All figures whose inputs are known.
+/// All figures whose inputs are known. `given` is what the manifest says of the fit, which stands at `fit`.
 pub fn figures(
     acc: &mut Acc,
     module: &Module,
     values: &BTreeMap<String, Value>,
+    given: &Map<At<Given>>,
     fit: Span,
 ) -> BTreeMap<String, Figure> {
-    let mut sums = Sums { acc, module, values, fit, done: BTreeMap::new(), open: Vec::new() };
+    let mut sums = Sums { acc, module, values, given, fit, done: BTreeMap::new(), open: Vec::new() };
     for (name, _) in module.facts.figures.iter() {
         sums.figure(&name.value);
     }
@@ -27,6 +30,7 @@ struct Sums<'a> {
     acc: &'a mut Acc,
     module: &'a Module,
     values: &'a BTreeMap<String, Value>,
+    given: &'a Map<At<Given>>,
     fit: Span,
     done: BTreeMap<String, Figure>,
     /// Figures that wait for others, so that a circle is noticed.
@@ -76,15 +80,23 @@ impl Sums<'_> {
                 calculation,
             }),
             Err(error) => {
-                let found = Diagnostic::new(
-                    &rules::FIGURE_IMPOSSIBLE,
-                    self.fit,
-                    format!("`{}` cannot be worked out here: {error}", facts.calculation.value.0),
-                );
-                self.acc.add(found.other(facts.calculation.span, "the figure").help("look at the values of this fit"));
+                self.impossible(facts, &error);
                 None
             }
         }
+    }
+
+    /// An input that cannot be: said where the manifest gives it, or else where the part is fitted.
+    fn impossible(&mut self, facts: &FigureFacts, error: &FigureError) {
+        let value = error.input.and_then(|input| facts.with.get(input)).map(|given| given.value.as_str());
+        let at = value.and_then(|value| self.given.get(value)).map_or(self.fit, |given| given.span);
+        let message = format!("`{}` cannot be worked out here: {error}", facts.calculation.value.0);
+        let found = Diagnostic::new(&rules::FIGURE_IMPOSSIBLE, at, message);
+        let help = match value.filter(|value| self.values.contains_key(*value)) {
+            Some(value) => format!("look at the value `{value}` of this fit"),
+            None => "look at the values of this fit".to_string(),
+        };
+        self.acc.add(found.other(facts.calculation.span, "the figure").help(help));
     }
 
     /// One input as a number in the unit that the calculation takes, or as the number of a word.

@@ -91,7 +91,7 @@ fn fit(acc: &mut Acc, book: &Book, facts: &FitFacts, places: &mut [Place]) -> Op
         .iter()
         .filter(|(name, facts)| facts.required || facts.default.is_some() || facts_given.get(name).is_some());
     let unusable = wanted.map(|(name, _)| name.value.clone()).filter(|name| !values.contains_key(name)).collect();
-    let figures = figures::figures(acc, module, &values, facts.as_.span);
+    let figures = figures::figures(acc, module, &values, &facts.values, facts.as_.span);
     Some(Fit {
         name: At::new(facts.as_.value.0.clone(), facts.as_.span),
         module: number,

@@ -5,7 +5,7 @@ use crate::load::read::Map;
 use crate::model::book::Module;
 use crate::model::files::forms::Given;
 use crate::model::files::module::ValueFacts;
-use crate::model::quantity::{Quantity, QuantityRange, Unit};
+use crate::model::quantity::{Dimension, Quantity, QuantityRange, Unit};
 use crate::model::source::{At, Span};
 use crate::model::van::Value;
 use std::collections::BTreeMap;
@@ -93,6 +93,10 @@ fn quantity(acc: &mut Acc, facts: &ValueFacts, unit: Unit, name: &str, span: Spa
         acc.add(
             found.help(format!("it is expected from {range}; if yours really differs, widen `range` in the module")),
         );
+    }
+    if range.is_none() && quantity.amount < 0.0 && unit.dimension != Dimension::Temperature {
+        let found = Diagnostic::new(&rules::VALUE_RANGE, span, format!("`{text}` is less than nothing, as `{name}`"));
+        acc.add(found.help("give what the plate of the part says"));
     }
     Some(quantity)
 }

@@ -2,8 +2,10 @@
 
 use super::around::{TextAround, rendered};
 use super::{Stand, c, label, plan_input};
+use crate::model::expected::Standing;
 use crate::model::files::forms::System;
-use crate::model::guide::{FitPage, FitSummary, OldLabel, PlacePage, RoutinePage, Shown, Step};
+use crate::model::guide::{FitPage, FitSummary, OldLabel, PlacePage, ReadingEntry, RoutinePage, Shown, Step};
+use crate::model::phrases::Given;
 use crate::model::text::{Block, Text, each_note, words};
 use crate::render::html;
 
@@ -44,7 +46,7 @@ impl Stand<'_> {
         let fact = |(title, value): &(String, String)| c::Fact {
             title: title.clone(),
             value: value.clone(),
-            how: String::new(),
+            ..Default::default()
         };
         c::Part {
             system: self.system_link(entry.system),
@@ -62,13 +64,14 @@ impl Stand<'_> {
             figures: fit
                 .figures
                 .iter()
-                .map(|(title, value, how)| c::Fact { title: title.clone(), value: value.clone(), how: how.to_string() })
+                .map(|(title, value, how)| c::Fact {
+                    title: title.clone(),
+                    value: value.clone(),
+                    how: how.to_string(),
+                    ..Default::default()
+                })
                 .collect(),
-            readings: fit
-                .readings
-                .iter()
-                .map(|(title, value, on)| c::Fact { title: title.clone(), value: value.clone(), how: self.day(*on) })
-                .collect(),
+            readings: fit.readings.iter().map(|reading| self.reading(reading)).collect(),
             dates: fit.dates.iter().map(|date| self.date(date)).collect(),
             tips: fit.tips.iter().map(ToString::to_string).collect(),
             sources: fit
@@ -81,6 +84,26 @@ impl Stand<'_> {
                     from_word: self.phrases.get(&format!("from-{}", from.word())),
                 })
                 .collect(),
+        }
+    }
+
+    /// What was measured, with a word for how it stands against what it should be.
+    fn reading(&self, reading: &ReadingEntry) -> c::Fact {
+        let state = reading.expected.as_ref().map_or("", |(_, standing)| match standing {
+            Standing::In => "in",
+            Standing::Near => "near",
+            Standing::Out => "out",
+        });
+        let expected = reading
+            .expected
+            .as_ref()
+            .map(|(expected, _)| self.phrases.with("reading-expected", &[("expected", Given::Text(expected))]));
+        c::Fact {
+            title: reading.title.clone(),
+            value: reading.value.clone(),
+            how: [Some(self.day(reading.on)), expected].into_iter().flatten().collect::<Vec<_>>().join(". "),
+            state,
+            state_word: if state.is_empty() { String::new() } else { self.phrases.get(&format!("reading-{state}")) },
         }
     }
 
