@@ -3,9 +3,12 @@
 mod common;
 
 use common::read;
+use lockerleaf::figures::dials::{Dials, Setting};
 use lockerleaf::figures::{self, Calculation, Gives, Takes};
+use lockerleaf::model::guide::PageBody;
 use lockerleaf::model::quantity::{Quantity, Unit};
 use std::collections::{BTreeMap, BTreeSet};
+use std::io::Write;
 
 /// A sum as an author writes it, worked out in the unit it gives.
 fn work_out(calculation: &Calculation, with: &BTreeMap<String, String>) -> Quantity {
@@ -48,7 +51,8 @@ fn published_values_come_out() {
             (None, Some(share)) => share.as_float().unwrap() * expect.amount.abs(),
             _ => panic!("{id} has one of abs and rel"),
         };
-        if !((result.amount - expect.amount).abs() <= room + 1e-12 * expect.amount.abs()) {
+        let off = (result.amount - expect.amount).abs();
+        if off.is_nan() || off > room + 1e-12 * expect.amount.abs() {
             wrong.push(format!("{id}: {name} gives {result}, expected is {expect} ({})", text("source")));
         }
         assert!(text("source").len() >= 5, "{id} says no source");
@@ -81,4 +85,60 @@ fn each_calculation_has_a_published_value() {
         let excused = without.iter().any(|(name, _)| *name == calculation.name);
         assert!(held != excused, "{}", calculation.name);
     }
+}
+
+/// The dials of a van of the demo.
+fn dials(looked: &lockerleaf::Looked, van: &lockerleaf::model::van::Van) -> Dials {
+    let phrases = looked.theme.as_ref().unwrap().phrases("en");
+    let guide = lockerleaf::compose::compose(&looked.book, van, "en", phrases);
+    let page = guide.pages.into_iter().find_map(|page| match page.body {
+        PageBody::Figures(sums) => Some(sums.dials),
+        _ => None,
+    });
+    page.expect("each guide has a page of figures")
+}
+
+/// Every combination of a few places of each dial.
+fn settings() -> impl Iterator<Item = Setting> {
+    let outsides = (-4..=8).map(|step| f64::from(step) * 5.0);
+    outsides.flat_map(|outside| {
+        [3.0, 6.0, 10.0, 16.0].into_iter().flat_map(move |pitch| {
+            [0.0, 130.0, 500.0].into_iter().flat_map(move |luggage| {
+                (1..=4).map(move |people| {
+                    let (days, water) = (f64::from(people as u8) * 3.0, luggage / 5.0);
+                    Setting { people, days, outside, pitch, luggage, water }
+                })
+            })
+        })
+    })
+}
+
+/// The script on the page works out what the program does. Without Node this says so, and checks that there is
+/// something to compare.
+#[test]
+fn the_script_of_the_page_agrees() {
+    let files = lockerleaf::load::disk::Folder::new(common::root());
+    let looked = lockerleaf::look(&files).unwrap();
+    let case = |dials: &Dials, set| serde_json::json!({ "set": set, "answers": dials.answers(set) });
+    let van = |van| {
+        let dials = dials(&looked, van);
+        let cases: Vec<_> = settings().map(|set| case(&dials, set)).collect();
+        serde_json::json!({ "van": van.name, "dials": dials, "cases": cases })
+    };
+    let vans: Vec<_> = looked.vans.iter().map(van).collect();
+    assert!(vans.iter().any(|van| !van["dials"]["axles"].is_null() && !van["dials"]["gas"].is_null()));
+    let input = serde_json::json!({ "vans": vans }).to_string();
+    let root = common::root();
+    let mut node = std::process::Command::new("node");
+    node.arg(root.join("tests/figures/agree.mjs")).arg(root.join("themes/daymark/scripts/sums.js"));
+    node.stdin(std::process::Stdio::piped()).stdout(std::process::Stdio::piped());
+    let Ok(mut running) = node.spawn() else {
+        println!("skipped: there is no Node to run the script");
+        return;
+    };
+    running.stdin.take().unwrap().write_all(input.as_bytes()).unwrap();
+    let done = running.wait_with_output().unwrap();
+    let said = String::from_utf8_lossy(&done.stdout);
+    println!("{said}");
+    assert!(done.status.success() && said.contains("answers compared"), "{said}");
 }

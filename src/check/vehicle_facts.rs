@@ -43,13 +43,17 @@ fn room(acc: &mut Acc, room: &Room) {
 
 fn sizes(facts: &ModelFile) -> impl Iterator<Item = &At<String>> {
     let size = &facts.dimensions;
-    let optional = [&size.wheelbase, &size.front_axle, &size.rear_axle, &size.second_rear_axle];
+    let optional = [&size.wheelbase, &size.front_axle, &size.rear_axle, &size.second_rear_axle, &size.coupling];
     [&size.length, &size.width, &size.height].into_iter().chain(optional.into_iter().flatten())
 }
 
 fn masses(facts: &ModelFile) -> impl Iterator<Item = &At<String>> {
     let masses = facts.masses.iter();
-    masses.flat_map(|m| [&m.maximum, &m.running_order, &m.front_axle, &m.rear_axle, &m.nose_limit]).flatten()
+    masses
+        .flat_map(|m| {
+            [&m.maximum, &m.running_order, &m.running_order_front, &m.front_axle, &m.rear_axle, &m.nose_limit]
+        })
+        .flatten()
 }
 
 fn quantity(acc: &mut Acc, text: &At<String>, dimension: Dimension, symbol: &str) {

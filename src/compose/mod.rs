@@ -11,6 +11,7 @@ mod routines;
 mod search;
 mod shape;
 mod show;
+mod sums;
 mod views;
 mod warnings;
 pub mod withdrawn;
@@ -98,6 +99,7 @@ impl<'a> Composer<'a, '_> {
         pages.push(self.page("tasks", "tasks", PageBody::Tasks(self.by_system(crate::model::text::Role::Task))));
         pages.push(self.page("faults", "faults", PageBody::Faults(self.by_system(crate::model::text::Role::Fault))));
         pages.push(self.page("dates", "dates", PageBody::Dates(self.all_dates())));
+        pages.push(self.page("figures", "figures", PageBody::Figures(Box::new(sums::page(self, guide)))));
         pages.push(self.page("warnings", "warnings", PageBody::Warnings(self.all_warnings())));
         pages.push(self.page("emergency", "emergency", PageBody::Emergency(self.emergency())));
         pages.push(self.page("words", "words", PageBody::Words(self.word_list(guide))));

@@ -50,7 +50,7 @@ const TABLE: [Gas; 3] = [
 ];
 
 /// The air around us, in bar: what a gauge does not count.
-pub(super) const AIR: f64 = 1.013_25;
+pub const AIR: f64 = 1.013_25;
 
 /// The temperature at which fills are measured, in °C.
 pub(super) const FILL_TEMPERATURE: f64 = 15.0;
@@ -93,6 +93,16 @@ pub(super) fn pressure(shares: [f64; 3], celsius: f64) -> f64 {
     TABLE.iter().zip(shares).map(|(gas, share)| gas.pressure(celsius) * share / 100.0).sum()
 }
 
+/// Pressure in bar, air counted in, by the constants of a gas.
+pub(super) fn pressure_of([a, b, c]: [f64; 3], celsius: f64) -> f64 {
+    10_f64.powf(a - b / (celsius + c))
+}
+
+/// The constants of the pressure of a gas by its name.
+pub fn pressure_constants(gas: &str) -> Option<[f64; 3]> {
+    GASES.iter().zip(&TABLE).find(|(name, _)| **name == gas).map(|(_, gas)| gas.pressure)
+}
+
 /// The temperature in °C at which a mixture has a pressure in bar, air counted in.
 pub(super) fn boils_at(shares: [f64; 3], bar: f64) -> f64 {
     halved([-120.0, 90.0], |celsius| pressure(shares, celsius) < bar)
@@ -110,8 +120,7 @@ pub(super) fn halved([mut low, mut high]: [f64; 2], is_so: impl Fn(f64) -> bool)
 impl Gas {
     /// Pressure in bar over the pure liquid, air counted in.
     pub(super) fn pressure(&self, celsius: f64) -> f64 {
-        let [a, b, c] = self.pressure;
-        10_f64.powf(a - b / (celsius + c))
+        pressure_of(self.pressure, celsius)
     }
 
     /// Kilograms in a litre of liquid under its own pressure; below its critical temperature.

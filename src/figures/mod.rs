@@ -20,6 +20,7 @@ mod coldest_air;
 mod current;
 mod cylinder_chill;
 mod daylight;
+pub mod dials;
 mod draw_limit;
 mod element_current;
 mod element_power;
@@ -56,6 +57,9 @@ mod random;
 mod rows;
 #[cfg(test)]
 mod tests;
+
+pub use lpg::{AIR, pressure_constants};
+pub use payload::PASSENGER;
 
 use std::fmt;
 

@@ -9,7 +9,7 @@ use super::limits::{above_zero, at_least, not_negative};
 use super::{Calculation, FigureError, Gives, Inputs, each, quantity};
 
 /// A passenger, in kg.
-pub(super) const PASSENGER: f64 = 75.0;
+pub const PASSENGER: f64 = 75.0;
 
 pub(super) const CALCULATION: Calculation = Calculation {
     name: "payload",

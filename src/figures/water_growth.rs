@@ -11,7 +11,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     summary: "How much water grows when it is heated.",
     inputs: &[quantity("volume", "l"), quantity("from", "°C"), quantity("to", "°C")],
     gives: Gives::Unit("l"),
-    formula: "volume × (density at `from` ÷ density at `to` − 1)",
+    formula: "volume × (density at from ÷ density at to − 1)",
     limits: "A pipe or pump with air in it takes some of it up.",
     source: "density of water after Kell 1975, from memory; agrees with IAPWS-IF97, library iapws 1.5.5",
     run,

@@ -6,6 +6,7 @@ use super::files::module::{Action, Origin};
 use super::files::stamped::Stamped;
 use super::files::vehicle::{Body, Door, PlaceKind, Room, Side};
 use super::quantity::Quantity;
+use super::sums::SumsPage;
 use super::text::{Note, Role, Section, Text};
 use super::van::Bound;
 use jiff::civil::Date;
@@ -162,6 +163,8 @@ pub enum PageBody<'a> {
     Faults(Vec<(System, Vec<Shown<'a>>)>),
     /// What falls due.
     Dates(Vec<DateEntry<'a>>),
+    /// The sums.
+    Figures(Box<SumsPage>),
     /// All safety notes, gravest first.
     Warnings(Vec<(Signal, Vec<Warned<'a>>)>),
     /// What to do at once.

@@ -9,5 +9,6 @@ pub mod inputs;
 pub mod phrases;
 pub mod quantity;
 pub mod source;
+pub mod sums;
 pub mod text;
 pub mod van;

@@ -14,6 +14,7 @@ mod offline;
 mod page;
 mod plan;
 mod plan_input;
+mod plot;
 pub mod root;
 mod search;
 pub mod theme;

@@ -5,7 +5,7 @@
 
 mod frame;
 mod input;
-mod pen;
+pub(super) mod pen;
 mod rooms;
 mod shell;
 mod tags;

@@ -190,6 +190,8 @@ record! {
         rear_axle: Option<At<String>>,
         /// From the front of the body to the second rear axle.
         second_rear_axle: Option<At<String>>,
+        /// From the front of the body forward to the coupling of a trailer.
+        coupling: Option<At<String>>,
     }
     /// What a vehicle weighs and may weigh.
     Masses {
@@ -197,6 +199,8 @@ record! {
         maximum: Option<At<String>>,
         /// Mass in running order.
         running_order: Option<At<String>>,
+        /// What of it rests on the front axle, or on the coupling of a trailer.
+        running_order_front: Option<At<String>>,
         /// Limit of the front axle.
         front_axle: Option<At<String>>,
         /// Limit of the rear axle.
@@ -221,6 +225,8 @@ record! {
         kind: RoomKind,
         /// What it is called.
         name: Option<Words>,
+        /// How many seats with belts it has; a seat of the cab has one.
+        belts: Option<u32>,
         /// Two corners in mm: x from the front of the body, y from the nearside edge.
         box_: At<Vec<f64>>,
     }

@@ -2,6 +2,7 @@
 
 mod around;
 mod dates;
+mod figures;
 mod lists;
 mod parts;
 mod pieces;
@@ -45,6 +46,7 @@ impl Stand<'_> {
             PageBody::Tasks(systems) => self.fill("tasks", &self.listed(systems)),
             PageBody::Faults(systems) => self.fill("faults", &self.listed(systems)),
             PageBody::Dates(dates) => self.fill("dates", &self.dates_page(dates)),
+            PageBody::Figures(sums) => self.fill("figures", &self.figures(sums)),
             PageBody::Warnings(signals) => self.fill("warnings", &self.warnings(signals)),
             PageBody::Emergency(view) => self.fill("emergency", &self.emergency(view.as_ref())),
             PageBody::Words(letters) => self.fill("words", &self.words(letters)),
@@ -83,6 +85,7 @@ impl Stand<'_> {
                 tasks: to("tasks"),
                 faults: to("faults"),
                 dates: to("dates"),
+                figures: to("figures"),
                 warnings: to("warnings"),
                 emergency: to("emergency"),
                 words: to("words"),
