@@ -7,6 +7,7 @@ use lockerleaf::figures::dials::{Dials, Setting};
 use lockerleaf::figures::{self, Calculation, Gives, Takes};
 use lockerleaf::model::guide::PageBody;
 use lockerleaf::model::quantity::{Quantity, Unit};
+use lockerleaf::model::sums::SumsPage;
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write;
 
@@ -141,4 +142,69 @@ fn the_script_of_the_page_agrees() {
     let said = String::from_utf8_lossy(&done.stdout);
     println!("{said}");
     assert!(done.status.success() && said.contains("answers compared"), "{said}");
+}
+
+/// The page of figures of a van of the demo, by its name.
+fn page(name: &str) -> SumsPage {
+    let files = lockerleaf::load::disk::Folder::new(common::root());
+    let looked = lockerleaf::look(&files).unwrap();
+    let van = looked.vans.iter().find(|van| van.name == name).unwrap();
+    let phrases = looked.theme.as_ref().unwrap().phrases("en");
+    let pages = lockerleaf::compose::compose(&looked.book, van, "en", phrases).pages;
+    let sums = pages.into_iter().find_map(|page| match page.body {
+        PageBody::Figures(sums) => Some(sums),
+        _ => None,
+    });
+    *sums.unwrap()
+}
+
+#[test]
+fn each_sum_says_what_it_is_made_of() {
+    let mut count = 0;
+    for name in ["marrick-c7/juniper", "tarnby-t4/plover", "wenlow-v2/dune", "wenlow-v2/heron"] {
+        let page = page(name);
+        for sum in page.groups.iter().flat_map(|group| &group.sums) {
+            let texts = [&sum.title, &sum.limits, &sum.source].into_iter().chain(&sum.working);
+            for text in texts.chain(sum.inputs.iter().flat_map(|(name, value)| [name, value])) {
+                assert!(!text.is_empty() && !text.contains('⟨'), "{name}, {}: {text}", sum.id);
+            }
+            assert!(!sum.result.is_empty() || sum.table.is_some(), "{name}, {} answers nothing", sum.id);
+            for row in sum.table.iter().flat_map(|table| table.rows.iter().map(move |row| (table, row))) {
+                assert_eq!(row.0.head.len(), row.1.len(), "{name}, {}", sum.id);
+            }
+            count += 1;
+        }
+        for plot in page.groups.iter().flat_map(|group| &group.plots) {
+            let points = plot.lines.iter().flat_map(|line| &line.points);
+            for (across, up) in points {
+                let within =
+                    (plot.across.from..=plot.across.to).contains(across) && (plot.up.from..=plot.up.to).contains(up);
+                assert!(within, "{name}, {}: {across}, {up}", plot.id);
+            }
+        }
+    }
+    println!("{count} sums of four vans");
+}
+
+/// Figures of the demo worked out by hand.
+#[test]
+fn sums_of_the_demo_are_right() {
+    let result = |van: &str, id: &str| {
+        let page = page(van);
+        let sum = page.groups.into_iter().flat_map(|group| group.sums).find(|sum| sum.id == id).unwrap();
+        (sum.result.replace('\u{a0}', " "), sum.caution, sum.table.map_or(vec![], |table| table.rows))
+    };
+    // 3500 - 2985 - 14 of the solar panel - 3 × 75.
+    assert_eq!(result("marrick-c7/juniper", "payload").0, "276 kg");
+    // 10 × (4 + 6.95).
+    assert_eq!(result("marrick-c7/juniper", "least-payload").0, "109.5 kg");
+    // Two hundred and seventy-six kilograms of luggage minus water and gas; all loads add up to what is allowed.
+    let axles = result("marrick-c7/juniper", "axles").2;
+    assert_eq!(axles[axles.len() - 2][3].replace('\u{a0}', " "), "3500 kg");
+    // Pure butane boils at -0.5 °C, and the regulator asks for 0.3 bar above the air.
+    let (cold, caution, _) = result("wenlow-v2/dune", "gas-cold");
+    assert!(cold.starts_with("6.") && caution.contains("Butane"), "{cold}: {caution}");
+    // Of the caravan's 2000 W fire, 850 W heater, 250 W charger and fridge, the fire goes off first on 10 A.
+    let together = result("tarnby-t4/plover", "mains-together").2;
+    assert_eq!(together[1][2], "Gas fire");
 }

@@ -13,7 +13,7 @@ pub(super) const CALCULATION: Calculation = Calculation {
     inputs: &[quantity("share", "%"), lpg::GAS],
     gives: Gives::Unit("°C"),
     formula: "the temperature at which the liquid gas that takes the share at 15 °C takes all of the tank",
-    limits: "For pure gas, filled at 15 °C.",
+    limits: "Above this the tank tears. Never fill it beyond 80 %, and keep it far cooler.",
     source: lpg::FIT,
     run,
     digits: 3,

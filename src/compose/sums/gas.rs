@@ -64,7 +64,8 @@ impl Desk<'_, '_, '_> {
 
     /// Days of a cylinder: the burners of a day as one power that burns day and night.
     fn gas_lasts(&self, gas: &Gas) -> Option<Sum> {
-        let heat = worked_out("gas-hours", &[1.0, if gas.kind == "butane" { 1.0 } else { 0.0 }, 1.0])?;
+        let kind = if gas.kind == "butane" { 1.0 } else { 0.0 };
+        let heat = worked_out("gas-hours", &[1.0, kind, 1.0])?;
         let [low, high] = gas.daily.map(|grams| grams / 1000.0 * heat / 24.0);
         let least = if low > 0.0 { low } else { high };
         let fed = [of(gas.full, "kg"), word(&gas.kind), from_to(least, high, "kW"), of(24.0, "h")];
@@ -74,7 +75,17 @@ impl Desk<'_, '_, '_> {
             vec![title, self.shown(draw.amount, 3, "g/h"), self.shown(draw.duty, 3, "h"), day]
         });
         let table = self.table(&["col-burner", "col-full-power", "col-hours-a-day", "col-a-day"], rows.collect());
-        Some(Sum { table, ..self.sum("gas-days", "gas-days", &fed)? })
+        let sum = self.sum("gas-days", "gas-days", &fed)?;
+        let days = |grams: f64| {
+            Some(self.shown(worked_out("gas-days", &[gas.full, kind, grams / 1000.0 * heat, 1.0])?, 2, "days"))
+        };
+        let result = match gas.daily[0] > 0.0 && gas.daily[0] < gas.daily[1] {
+            true => {
+                self.filled_in("gas-days-both", &[("without", &days(gas.daily[0])?), ("with", &days(gas.daily[1])?)])
+            }
+            false => sum.result.clone(),
+        };
+        Some(Sum { table, result, ..sum })
     }
 
     fn regulator(&self, gas: &Gas) -> Option<Sum> {

@@ -30,13 +30,14 @@ impl Stand<'_> {
         let people = own.people as f64;
         let stays = own.gas.is_some() || own.water.is_some() || own.battery.is_some();
         let loads = own.axles.is_some();
+        let carries = own.axles.as_ref().is_some_and(|axles| axles.water != [0.0, 0.0]);
         let all = [
             ("people", "", [1.0, people, 1.0], people.min(2.0), own.water.is_some() || loads),
             ("days", "", [1.0, 21.0, 1.0], 3.0, stays),
             ("outside", "°C", [-20.0, 40.0, 1.0], 10.0, own.gas.is_some()),
             ("pitch", "A", [3.0, 16.0, 1.0], 10.0, own.mains.is_some()),
             ("luggage", "kg", [0.0, 500.0, 10.0], 100.0, loads),
-            ("water", "%", [0.0, 100.0, 10.0], 100.0, loads),
+            ("water", "%", [0.0, 100.0, 10.0], 100.0, carries),
         ];
         let dial = |(id, unit, [least, most, step], value, _): (&'static str, &'static str, [f64; 3], f64, bool)| {
             c::Dial { id, title: self.phrases.get(&format!("dial-{id}")), unit, least, most, step, value }
