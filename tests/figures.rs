@@ -3,6 +3,7 @@
 mod common;
 
 use common::read;
+use lockerleaf::Looked;
 use lockerleaf::figures::dials::{Dials, Setting};
 use lockerleaf::figures::{self, Calculation, Gives, Takes};
 use lockerleaf::model::guide::PageBody;
@@ -10,6 +11,13 @@ use lockerleaf::model::quantity::{Quantity, Unit};
 use lockerleaf::model::sums::SumsPage;
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Write;
+use std::sync::LazyLock;
+
+/// The demo, looked at once.
+static DEMO: LazyLock<Looked> = LazyLock::new(|| {
+    let files = lockerleaf::load::disk::Folder::new(common::root());
+    lockerleaf::look(&files).unwrap()
+});
 
 /// A sum as an author writes it, worked out in the unit it gives.
 fn work_out(calculation: &Calculation, with: &BTreeMap<String, String>) -> Quantity {
@@ -89,7 +97,7 @@ fn each_calculation_has_a_published_value() {
 }
 
 /// The dials of a van of the demo.
-fn dials(looked: &lockerleaf::Looked, van: &lockerleaf::model::van::Van) -> Dials {
+fn dials(looked: &Looked, van: &lockerleaf::model::van::Van) -> Dials {
     let phrases = looked.theme.as_ref().unwrap().phrases("en");
     let guide = lockerleaf::compose::compose(&looked.book, van, "en", phrases);
     let page = guide.pages.into_iter().find_map(|page| match page.body {
@@ -118,11 +126,10 @@ fn settings() -> impl Iterator<Item = Setting> {
 /// something to compare.
 #[test]
 fn the_script_of_the_page_agrees() {
-    let files = lockerleaf::load::disk::Folder::new(common::root());
-    let looked = lockerleaf::look(&files).unwrap();
+    let looked = &*DEMO;
     let case = |dials: &Dials, set| serde_json::json!({ "set": set, "answers": dials.answers(set) });
     let van = |van| {
-        let dials = dials(&looked, van);
+        let dials = dials(looked, van);
         let cases: Vec<_> = settings().map(|set| case(&dials, set)).collect();
         serde_json::json!({ "van": van.name, "dials": dials, "cases": cases })
     };
@@ -146,8 +153,7 @@ fn the_script_of_the_page_agrees() {
 
 /// The page of figures of a van of the demo, by its name.
 fn page(name: &str) -> SumsPage {
-    let files = lockerleaf::load::disk::Folder::new(common::root());
-    let looked = lockerleaf::look(&files).unwrap();
+    let looked = &*DEMO;
     let van = looked.vans.iter().find(|van| van.name == name).unwrap();
     let phrases = looked.theme.as_ref().unwrap().phrases("en");
     let pages = lockerleaf::compose::compose(&looked.book, van, "en", phrases).pages;
@@ -207,4 +213,32 @@ fn sums_of_the_demo_are_right() {
     // Of the caravan's 2000 W fire, 850 W heater, 250 W charger and fridge, the fire goes off first on 10 A.
     let together = result("tarnby-t4/plover", "mains-together").2;
     assert_eq!(together[1][2], "Gas fire");
+}
+
+/// A small van with an inverter and a rear axle that a full tank overloads, found by capability and by the names of
+/// values alone.
+#[test]
+fn a_full_tank_that_overloads_the_rear_axle_is_said() {
+    let looked = lockerleaf::look(&common::book(&read("tests/figures/heavy.txt"))).unwrap();
+    let phrases = lockerleaf::render::theme::Theme::new(&looked.book.theme, &["en".to_string()]).unwrap();
+    let pages = lockerleaf::compose::compose(&looked.book, &looked.vans[0], "en", phrases.phrases("en")).pages;
+    let sums = pages.into_iter().find_map(|page| match page.body {
+        PageBody::Figures(sums) => Some(sums),
+        _ => None,
+    });
+    let sums: Vec<_> = sums.unwrap().groups.into_iter().flat_map(|group| group.sums).collect();
+    let find = |id: &str| sums.iter().find(|sum| sum.id == id).unwrap_or_else(|| panic!("there is no {id}"));
+    // 1000 W / (12 V × 90 %).
+    assert_eq!(find("inverter").result.replace('\u{a0}', " "), "92.6 A");
+    assert!(find("battery-volts").caution.contains("0\u{a0}°C"), "{}", find("battery-volts").caution);
+    let axles = find("axles");
+    let rows = axles.table.as_ref().unwrap().rows.iter();
+    let rear: Vec<String> = rows.map(|row| row[2].replace('\u{a0}', " ")).collect();
+    // 100 kg at 5200 mm between axles at 960 and 4995 mm: 105 kg behind, and 5 kg less in front.
+    assert_eq!(rear[..3], ["1400 kg", "12 kg", "105 kg"], "{rear:?}");
+    assert!(
+        axles.caution.contains("the rear axle carries") && axles.caution.contains("less water"),
+        "{}",
+        axles.caution
+    );
 }

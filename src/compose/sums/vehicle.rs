@@ -118,7 +118,7 @@ impl Desk<'_, '_, '_> {
 
     /// Seats with belts but the driver's, front ones first.
     fn seats(&self) -> Vec<f64> {
-        let belts = |room: &Room| room.belts.unwrap_or(u32::from(room.kind == RoomKind::CabSeat)) as usize;
+        let belts = |room: &Room| room.belts() as usize;
         let middle = |room: &Room| room.box_.first().zip(room.box_.get(2)).map(|(from, to)| (from + to) / 2.0);
         let rooms = self.model().room.iter();
         let mut seats: Vec<f64> =

@@ -349,3 +349,10 @@ record! {
         says: At<String>,
     }
 }
+
+impl Room {
+    /// How many may travel on it: as written, or one on a seat of the cab.
+    pub fn belts(&self) -> u32 {
+        self.belts.unwrap_or(u32::from(self.kind == RoomKind::CabSeat))
+    }
+}
