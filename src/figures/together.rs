@@ -5,18 +5,21 @@
 //! than their power says are for the caller to count; breakers hold a little more for a while, which is not counted
 //! on. Source: arithmetic.
 
-/// More appliances than this are not tried; no vehicle that guides are for has as many.
-pub const MOST: usize = 20;
+/// More appliances than this have more sets than anyone reads: they are not listed.
+pub const MOST: usize = 16;
 
 /// A supply that takes exactly its limit fits, whatever the rounding of its sum.
 const ROOM: f64 = 1e-9;
 
 /// Every largest set of appliances that fits a supply, each as the numbers of its appliances in order; the sets in the
-/// order of what they draw, most first. With more than [`MOST`] appliances only the first of them are tried.
+/// order of what they draw, most first. None are listed of more than [`MOST`] appliances.
 pub fn largest_sets(currents: &[f64], supply: f64) -> Vec<Vec<usize>> {
-    let currents = &currents[..currents.len().min(MOST)];
+    if currents.len() > MOST {
+        return vec![];
+    }
     let mut found = Vec::new();
-    grow(currents, supply + ROOM, 0, &mut Vec::new(), &mut found);
+    let left = Left { room: supply + ROOM, smallest: f64::INFINITY };
+    grow(currents, left, 0, &mut Vec::new(), &mut found);
     found.sort_by(|a, b| draw(currents, b).total_cmp(&draw(currents, a)).then_with(|| a.cmp(b)));
     found
 }
@@ -39,21 +42,31 @@ pub fn switch_off(currents: &[f64], supply: f64) -> Vec<usize> {
     order.into_iter().take_while(too_much).collect()
 }
 
+/// What is left while a set grows.
+#[derive(Clone, Copy)]
+struct Left {
+    /// Of the supply, in A.
+    room: f64,
+    /// The smallest current that was left out.
+    smallest: f64,
+}
+
 /// Takes each appliance in or leaves it, in order; keeps the sets to which nothing can be added.
-fn grow(currents: &[f64], left: f64, at: usize, taken: &mut Vec<usize>, found: &mut Vec<Vec<usize>>) {
+fn grow(currents: &[f64], left: Left, at: usize, taken: &mut Vec<usize>, found: &mut Vec<Vec<usize>>) {
+    // Even with all that come, what was left out would fit: no largest set comes of this.
+    if left.room - currents[at..].iter().sum::<f64>() >= left.smallest {
+        return;
+    }
     let Some(current) = currents.get(at) else {
-        let fits = |number: &usize| currents[*number] <= left && !taken.contains(number);
-        if !taken.is_empty() && !(0..currents.len()).any(|number| fits(&number)) {
-            found.push(taken.clone());
-        }
+        found.extend((!taken.is_empty()).then(|| taken.clone()));
         return;
     };
-    if *current <= left {
+    if *current <= left.room {
         taken.push(at);
-        grow(currents, left - current, at + 1, taken, found);
+        grow(currents, Left { room: left.room - current, ..left }, at + 1, taken, found);
         taken.pop();
     }
-    grow(currents, left, at + 1, taken, found);
+    grow(currents, Left { smallest: left.smallest.min(*current), ..left }, at + 1, taken, found);
 }
 
 #[cfg(test)]
@@ -97,6 +110,8 @@ mod tests {
         assert_eq!(largest_sets(&[6.0, 4.0, 10.0], 10.0), [vec![0, 1], vec![2]]);
         assert_eq!(largest_sets(&[11.0], 10.0), Vec::<Vec<usize>>::new());
         assert_eq!(largest_sets(&[], 10.0), Vec::<Vec<usize>>::new());
+        assert_eq!(largest_sets(&[0.1; MOST], 10.0), [(0..MOST).collect::<Vec<_>>()]);
+        assert_eq!(largest_sets(&[0.1; MOST + 1], 10.0), Vec::<Vec<usize>>::new());
     }
 
     #[test]

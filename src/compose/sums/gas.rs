@@ -72,9 +72,11 @@ impl Desk<'_, '_, '_> {
         let rows = self.found.draws(Supply::Lpg, "g/h", 1.0).into_iter().map(|draw| {
             let title = draw.part.title.to_string();
             let day = self.shown(draw.amount * draw.duty, 2, "g");
-            vec![title, self.shown(draw.amount, 3, "g/h"), self.shown(draw.duty, 3, "h"), day]
+            let alone = self.shown(gas.full * 1000.0 / draw.amount.max(1e-9), 2, "h");
+            vec![title, self.shown(draw.amount, 3, "g/h"), self.shown(draw.duty, 3, "h"), day, alone]
         });
-        let table = self.table(&["col-burner", "col-full-power", "col-hours-a-day", "col-a-day"], rows.collect());
+        let table =
+            self.table(&["col-burner", "col-full-power", "col-hours-a-day", "col-a-day", "col-alone"], rows.collect());
         let sum = self.sum("gas-days", "gas-days", &fed)?;
         let days = |grams: f64| {
             Some(self.shown(worked_out("gas-days", &[gas.full, kind, grams / 1000.0 * heat, 1.0])?, 2, "days"))

@@ -17,9 +17,7 @@ const SHOWN: usize = 6;
 
 impl Desk<'_, '_, '_> {
     pub(super) fn on_mains(&self) -> Vec<Draw<'_, '_>> {
-        let mut draws = self.found.draws(Supply::Mains, "W", VOLTS);
-        draws.truncate(together::MOST);
-        draws
+        self.found.draws(Supply::Mains, "W", VOLTS)
     }
 
     pub(super) fn mains(&self) -> Option<SumGroup> {
@@ -57,7 +55,8 @@ impl Desk<'_, '_, '_> {
                 .iter()
                 .take(SHOWN)
                 .map(|set| format!("{} ({})", names(set), self.shown(together::draw(&amps, set), 2, "A")));
-            let told: Vec<_> = told.collect();
+            let mut told: Vec<_> = told.collect();
+            told.extend((amps.len() > together::MOST).then(|| self.say("word-too-many")));
             let off = together::switch_off(&amps, *supply);
             let off = if off.is_empty() { self.say("word-nothing") } else { names(&off) };
             vec![self.shown(*supply, 3, "A"), told.join("; "), off]

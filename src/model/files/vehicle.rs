@@ -351,8 +351,8 @@ record! {
 }
 
 impl Room {
-    /// How many may travel on it: as written, or one on a seat of the cab.
+    /// How many may travel on it: as written, or one on a seat of the cab; no seat has more than a coach.
     pub fn belts(&self) -> u32 {
-        self.belts.unwrap_or(u32::from(self.kind == RoomKind::CabSeat))
+        self.belts.unwrap_or(u32::from(self.kind == RoomKind::CabSeat)).min(99)
     }
 }
