@@ -10,7 +10,6 @@ mod colour_contrast;
 mod condition_never;
 mod cylinder_size;
 mod date_impossible;
-mod date_before;
 mod duplicate_key;
 mod element_supply;
 mod emergency_missing;
@@ -87,7 +86,6 @@ pub static CHECKS: &[&Check] = &[
     &condition_never::CHECK,
     &cylinder_size::CHECK,
     &date_impossible::CHECK,
-    &date_before::CHECK,
     &duplicate_key::CHECK,
     &element_supply::CHECK,
     &emergency_missing::CHECK,

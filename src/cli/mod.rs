@@ -9,8 +9,8 @@ macro_rules! say {
 }
 
 mod assemble;
-mod due;
 mod book_in;
+mod due;
 mod explain;
 mod inspect;
 mod publish;

@@ -3,8 +3,7 @@
 use super::{Composer, show};
 use crate::model::expected::Expected;
 use crate::model::files::forms::System;
-use crate::model::guide::{DateEntry, FitPage, FitSummary, Guide, Page, PageBody, ReadingEntry, Shown};
-use crate::model::quantity::Quantity;
+use crate::model::guide::{FitPage, FitSummary, Guide, Page, PageBody, ReadingEntry, Shown};
 use crate::model::text::Role;
 
 impl<'a> Composer<'a, '_> {

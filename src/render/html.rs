@@ -44,6 +44,10 @@ impl Around for Bare<'_> {
         self.0.signal(signal)
     }
 
+    fn sign(&self, hazard: &str) -> Option<String> {
+        self.0.sign(hazard)
+    }
+
     fn deeper(&self) -> u8 {
         self.0.deeper()
     }

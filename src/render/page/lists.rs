@@ -4,7 +4,7 @@ use super::around::{TextAround, gravest, rendered, signal_word};
 use super::{Stand, c, plan_input};
 use crate::model::files::forms::{Signal, System};
 use crate::model::files::vehicle::Side;
-use crate::model::guide::{DateEntry, PageBody, Routined, Shown, View, Warned, WordEntry};
+use crate::model::guide::{PageBody, Routined, Shown, View, Warned, WordEntry};
 use crate::render::{html, search};
 use std::collections::BTreeSet;
 
