@@ -12,7 +12,7 @@ const LABELS: usize = 10_000;
 
 fn main() {
     let addresses: Vec<_> = (0..LABELS).map(one).collect();
-    let least = |number: usize| if number % 2 == 0 { Correction::Q } else { Correction::H };
+    let least = |number: usize| if number.is_multiple_of(2) { Correction::Q } else { Correction::H };
     let encode = |number: usize| Code::new(&addresses[number], least(number)).expect("an address of 45 letters fits");
     let codes: Vec<_> = timed("encode", || (0..LABELS).map(encode).collect());
     let drawn: usize = timed("draw as SVG", || codes.iter().map(|code| draw::svg(code, &addresses[0]).len()).sum());

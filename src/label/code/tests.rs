@@ -18,16 +18,16 @@ fn read_back(code: &Code) -> Vec<u8> {
     assert_eq!(grid.len(), 21);
     let format = (0..5).fold(0, |bits, x| bits << 1 | usize::from(grid[8][x])) ^ 0b10101;
     let masked = |y: usize, x: usize| match format & 7 {
-        0 => (y + x) % 2 == 0,
-        1 => y % 2 == 0,
-        2 => x % 3 == 0,
-        3 => (y + x) % 3 == 0,
-        4 => (y / 2 + x / 3) % 2 == 0,
+        0 => (y + x).is_multiple_of(2),
+        1 => y.is_multiple_of(2),
+        2 => x.is_multiple_of(3),
+        3 => (y + x).is_multiple_of(3),
+        4 => (y / 2 + x / 3).is_multiple_of(2),
         5 => y * x % 2 + y * x % 3 == 0,
-        6 => (y * x % 2 + y * x % 3) % 2 == 0,
-        _ => (y * x % 3 + (y + x) % 2) % 2 == 0,
+        6 => (y * x % 2 + y * x % 3).is_multiple_of(2),
+        _ => (y * x % 3 + (y + x) % 2).is_multiple_of(2),
     };
-    let function = |y: usize, x: usize| (y < 9 && (x < 9 || x > 12)) || (y > 12 && x < 9) || y == 6 || x == 6;
+    let function = |y: usize, x: usize| (y < 9 && !(9..=12).contains(&x)) || (y > 12 && x < 9) || y == 6 || x == 6;
     let mut bits = Vec::new();
     for (turn, right) in [20, 18, 16, 14, 12, 10, 8, 5, 3, 1].into_iter().enumerate() {
         for step in 0..21 {
