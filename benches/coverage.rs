@@ -26,7 +26,7 @@ fn measure(folder: PathBuf) {
     let clock = Instant::now();
     let vans = resolve::resolve(&mut acc, &book);
     let resolved = clock.elapsed();
-    check::check(&mut acc, &book, &vans);
+    check::check(&mut acc, &book, &vans, files.today());
     let checked = clock.elapsed();
     let theme = Theme::new(&book.theme, &book.settings.languages).expect("the theme is sound");
     let language = book.settings.language();
