@@ -26,11 +26,12 @@ pub(super) static CHECK: Check = Check { rules: &[&RULE], run };
 fn run(acc: &mut Acc, checked: Checked) {
     let labels = checked.book.file.as_ref().and_then(|(_, file)| file.labels.as_ref());
     if let Some(distance) = labels.and_then(|labels| labels.scan_distance.as_ref())
-        && !DISTANCES.contains(&distance.value) {
-            let message = format!("a phone cannot read a label from {} mm", distance.value);
-            let help = format!("write how far it is held, {} to {} mm", DISTANCES.start(), DISTANCES.end());
-            acc.add(Diagnostic::new(&RULE, distance.span, message).help(help));
-        }
+        && !DISTANCES.contains(&distance.value)
+    {
+        let message = format!("a phone cannot read a label from {} mm", distance.value);
+        let help = format!("write how far it is held, {} to {} mm", DISTANCES.start(), DISTANCES.end());
+        acc.add(Diagnostic::new(&RULE, distance.span, message).help(help));
+    }
     let (label, span) = label(labels);
     for van in checked.vans {
         for place in van.places.iter().filter(|place| place.labelled) {

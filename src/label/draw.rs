@@ -1,7 +1,7 @@
-//! Codes as pictures: dark on white, with the quiet zone. The only file that knows the PNG encoder.
+//! Codes as pictures: dark on white, with the quiet zone.
 
 use super::code::{Code, QUIET};
-use png::{BitDepth, ColorType, Compression, Encoder, EncodingError};
+use crate::render::png::{Pixels, encode};
 use std::fmt::Write;
 
 /// The code as SVG: one path, in units of one module. `title` says what it is, for whoever cannot see it.
@@ -71,19 +71,7 @@ pub fn png(code: &Code, scale: usize) -> Vec<u8> {
         data.extend(line.repeat(scale));
     }
     data.extend(white.repeat(QUIET * scale));
-    // Writing to memory fails only for a picture without pixels, and there is always the quiet zone.
-    packed(pixels, &data).unwrap_or_default()
-}
-
-fn packed(pixels: usize, data: &[u8]) -> Result<Vec<u8>, EncodingError> {
-    let mut out = Vec::new();
-    let side = u32::try_from(pixels).unwrap_or(u32::MAX);
-    let mut encoder = Encoder::new(&mut out, side, side);
-    encoder.set_color(ColorType::Grayscale);
-    encoder.set_depth(BitDepth::One);
-    encoder.set_compression(Compression::Balanced);
-    encoder.write_header()?.write_image_data(data)?;
-    Ok(out)
+    encode(pixels, Pixels::BlackAndWhite, &data)
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
-//! The icon of a guide on a phone's screen: a daymark, a triangle on a post, as seamen steer by. The only file that knows the encoder.
+//! The icon of a guide on a phone's screen: a daymark, a triangle on a post, as seamen steer by.
 
-use png::{BitDepth, ColorType, Encoder};
+use super::png::{Pixels, encode};
 use std::sync::LazyLock;
 
 const GREEN: [u8; 3] = [0x13, 0x4f, 0x43];
@@ -24,13 +24,7 @@ fn png(side: u32) -> Vec<u8> {
             pixels.extend(pixel(x, y, f64::from(side)));
         }
     }
-    let mut out = Vec::new();
-    let mut encoder = Encoder::new(&mut out, side, side);
-    encoder.set_color(ColorType::Rgb);
-    encoder.set_depth(BitDepth::Eight);
-    let written = encoder.write_header().and_then(|mut writer| writer.write_image_data(&pixels));
-    written.expect("memory takes a picture of the size that was announced");
-    out
+    encode(side as usize, Pixels::Colour, &pixels)
 }
 
 fn pixel(x: u32, y: u32, side: f64) -> [u8; 3] {

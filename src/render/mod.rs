@@ -13,6 +13,7 @@ mod page;
 mod plan;
 mod plan_input;
 mod plot;
+pub mod png;
 pub mod root;
 mod search;
 pub mod theme;
