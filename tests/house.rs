@@ -52,7 +52,7 @@ fn each_crate_has_one_owner() {
         ("fluent_bundle", "src/model/phrases.rs"),
         ("annotate_snippets", "src/diag/print.rs"),
         ("strsim", "src/diag/suggest.rs"),
-        ("png::{", "src/render/png.rs"),
+        ("use png::", "src/render/png.rs"),
         ("quick_junit", "src/diag/report/junit.rs"),
         ("csv::", "src/due/comma_separated.rs"),
         ("roxmltree::", "src/load/assets.rs"),
