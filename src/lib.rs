@@ -16,6 +16,7 @@ pub mod figures;
 pub mod label;
 pub mod load;
 pub mod model;
+pub mod print;
 pub mod publish;
 pub mod render;
 pub mod resolve;

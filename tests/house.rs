@@ -57,6 +57,9 @@ fn each_crate_has_one_owner() {
         ("csv::", "src/due/comma_separated.rs"),
         ("roxmltree::", "src/load/assets.rs"),
         ("sha2::", "src/render/offline.rs"),
+        ("indicatif", "src/cli/print.rs"),
+        ("typst::", "src/render/paper/engine.rs"),
+        ("typst_pdf", "src/render/paper/engine.rs"),
     ];
     for (name, owner) in owners {
         assert_eq!(holding(&[name]), [owner], "{name}");

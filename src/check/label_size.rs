@@ -5,6 +5,7 @@ use crate::diag::{Acc, Diagnostic, Rule, Severity};
 use crate::label::size::{DISTANCES, Size, label_for, least_module, room};
 use crate::label::{Asked, Spot, printing};
 use crate::model::files::book::Labels;
+use crate::model::sheet::is_strip;
 use crate::model::source::Span;
 use crate::model::van::{Place, Van};
 
@@ -18,9 +19,6 @@ static RULE: Rule = Rule {
     right: "[labels.sheet]\nlabel-width = 90\nlabel-height = 42",
 };
 
-/// Width and height of a label when the book does not say, in mm.
-const LABEL: [f64; 2] = [90.0, 42.0];
-
 pub(super) static CHECK: Check = Check { rules: &[&RULE], run };
 
 fn run(acc: &mut Acc, checked: Checked) {
@@ -32,21 +30,19 @@ fn run(acc: &mut Acc, checked: Checked) {
         let help = format!("write how far it is held, {} to {} mm", DISTANCES.start(), DISTANCES.end());
         acc.add(Diagnostic::new(&RULE, distance.span, message).help(help));
     }
-    let (label, span) = label(labels);
     for van in checked.vans {
         for place in van.places.iter().filter(|place| place.labelled) {
-            fits(acc, checked, van, place, (label, span));
+            fits(acc, checked, van, place, label(checked, labels, place));
         }
     }
 }
 
-/// Width and height of a label, and where the book says so.
-fn label(labels: Option<&Labels>) -> ([f64; 2], Option<Span>) {
-    let sheet = labels.and_then(|labels| labels.sheet.as_ref());
-    let width = sheet.and_then(|sheet| sheet.label_width.as_ref());
-    let height = sheet.and_then(|sheet| sheet.label_height.as_ref());
-    let size = [width.map_or(LABEL[0], |width| width.value), height.map_or(LABEL[1], |height| height.value)];
-    (size, height.or(width).map(|written| written.span))
+/// Width and height of the label of a place, and where the book says so.
+fn label(checked: Checked, labels: Option<&Labels>, place: &Place) -> ([f64; 2], Option<Span>) {
+    let written =
+        labels.and_then(|labels| if is_strip(place.kind) { labels.strip.as_ref() } else { labels.sheet.as_ref() });
+    let size = written.and_then(|sheet| sheet.label_height.as_ref().or(sheet.label_width.as_ref()));
+    (checked.book.settings.sheets.of(place.kind).label, size.map(|written| written.span))
 }
 
 fn fits(acc: &mut Acc, checked: Checked, van: &Van, place: &Place, (label, span): ([f64; 2], Option<Span>)) {

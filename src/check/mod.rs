@@ -23,6 +23,7 @@ mod label_address;
 mod label_dropped;
 mod label_page;
 mod label_reused;
+mod label_sheet;
 mod label_size;
 mod label_van;
 mod labels;
@@ -101,6 +102,7 @@ pub static CHECKS: &[&Check] = &[
     &label_reused::CHECK,
     &label_size::CHECK,
     &label_van::CHECK,
+    &label_sheet::CHECK,
     &language_missing::CHECK,
     &life_past::CHECK,
     &life_section::CHECK,

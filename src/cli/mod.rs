@@ -13,6 +13,7 @@ mod book_in;
 mod due;
 mod explain;
 mod inspect;
+mod print;
 mod publish;
 mod schemas;
 mod shared;
@@ -39,6 +40,7 @@ enum Command {
     Explain(explain::Explain),
     BookIn(book_in::BookIn),
     Publish(publish::Publish),
+    Print(print::Print),
     Schemas(schemas::Schemas),
 }
 
@@ -68,6 +70,7 @@ pub fn run() -> ExitCode {
         Some(Command::Explain(command)) => explain::run(command),
         Some(Command::BookIn(command)) => book_in::run(command, shared),
         Some(Command::Publish(command)) => publish::run(command, shared),
+        Some(Command::Print(command)) => print::run(command, shared),
         Some(Command::Schemas(command)) => schemas::run(command),
     };
     match outcome {

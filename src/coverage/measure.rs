@@ -8,15 +8,17 @@ use crate::model::guide::{Guide, Page, PageBody, Shown};
 use crate::model::phrases::Phrases;
 use crate::model::text::{Block, Note, each_note, words};
 use crate::model::van::{Fit, Van};
+use crate::render::paper::held::Held;
 use jiff::civil::Date;
 
 /// The coverage of one van in one language. Waivers count until their last day, or always when today is not known.
 pub fn measure(book: &Book, van: &Van, language: &str, phrases: &Phrases, today: Option<Date>) -> Coverage {
     let guide = compose::compose(book, van, language, phrases);
+    let held = Held::new(&guide, phrases);
     let mut cells = Vec::new();
     for (number, fit) in van.fits.iter().enumerate() {
         for (hazard, because) in implied::required(book, van, fit) {
-            let case = Case { book, van, guide: &guide, number, fit, hazard: &hazard };
+            let case = Case { book, van, guide: &guide, held: &held, number, fit, hazard: &hazard };
             let standing = case.standing();
             let waived = waived(van, &fit.name.value, &hazard, today);
             let (van, fit_name, language) = (van.name.clone(), fit.name.value.clone(), language.to_string());
@@ -38,6 +40,7 @@ struct Case<'a> {
     book: &'a Book,
     van: &'a Van,
     guide: &'a Guide<'a>,
+    held: &'a Held,
     number: usize,
     fit: &'a Fit,
     hazard: &'a str,
@@ -54,7 +57,7 @@ impl<'a> Case<'a> {
             met(there && notes.iter().all(|note| is_whole(note))),
             self.before(),
             self.at_labels(),
-            met(there && self.on_paper()),
+            met(there && self.held.holds(self.number, self.hazard, least)),
         ]
     }
 
@@ -162,17 +165,6 @@ impl<'a> Case<'a> {
             standing = Standing::Met;
         }
         standing
-    }
-
-    /// In the grouped list.
-    fn on_paper(&self) -> bool {
-        match self.page(|body| matches!(body, PageBody::Warnings(_))).map(|page| &page.body) {
-            Some(PageBody::Warnings(groups)) => groups
-                .iter()
-                .flat_map(|(_, notes)| notes)
-                .any(|warned| warned.fit == self.number && warned.note.hazard.value == self.hazard),
-            _ => false,
-        }
     }
 }
 

@@ -24,7 +24,7 @@ crate::words! {
         Before = "before",
         /// On the page of each labelled place where such a task is done.
         Label = "at the label",
-        /// In the grouped list, from which booklet and handover record are printed.
+        /// In the booklet, grouped and in place, and among the notes of the handover record when a WARNING is called for.
         Paper = "on paper",
     }
 }

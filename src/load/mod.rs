@@ -191,6 +191,7 @@ impl Loader<'_> {
         if theme.files.is_empty() {
             theme = settings::built_in_theme(self.acc, self.book.file.as_ref());
         }
+        settings::complete_paper(&mut theme);
         self.book.theme = theme;
         Ok(())
     }

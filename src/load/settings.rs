@@ -3,6 +3,7 @@
 use crate::diag::{Acc, Diagnostic, rules};
 use crate::model::book::{Settings, Theme};
 use crate::model::files::book::{BookFile, Traffic};
+use crate::model::sheet::Sheets;
 use crate::model::source::FileId;
 use include_dir::{Dir, include_dir};
 
@@ -32,6 +33,9 @@ pub fn settings(file: Option<&BookFile>) -> Settings {
         settings.nearside_is_left = guides.traffic != Some(Traffic::Right);
         settings.colour = guides.colour.as_ref().map(|colour| colour.0.clone());
     }
+    if let Some(labels) = file.and_then(|file| file.labels.as_ref()) {
+        settings.sheets = Sheets::new(labels);
+    }
     settings
 }
 
@@ -48,6 +52,15 @@ pub fn built_in_theme(acc: &mut Acc, file: Option<&(FileId, BookFile)>) -> Theme
     let mut theme = Theme::default();
     take_in(&BUILT_IN, &mut theme);
     theme
+}
+
+/// Gives a theme the built-in templates for paper when it has none of its own.
+pub fn complete_paper(theme: &mut Theme) {
+    let mut built_in = Theme::default();
+    if !theme.files.keys().any(|path| path.starts_with("paper/")) {
+        take_in(&BUILT_IN, &mut built_in);
+        theme.files.extend(built_in.files.into_iter().filter(|(path, _)| path.starts_with("paper/")));
+    }
 }
 
 fn take_in(folder: &Dir, theme: &mut Theme) {

@@ -7,6 +7,7 @@ use super::files::forms::System;
 use super::files::ledger::LedgerFile;
 use super::files::module::{ModuleFile, Wiring};
 use super::files::vehicle::{ModelFile, VanFile};
+use super::sheet::Sheets;
 use super::source::{At, FileId, Sources};
 use super::text::{Section, Text};
 use std::collections::BTreeMap;
@@ -67,6 +68,8 @@ pub struct Settings {
     pub nearside_is_left: bool,
     /// The dealer's colour.
     pub colour: Option<String>,
+    /// The sheets that labels are printed on.
+    pub sheets: Sheets,
 }
 
 impl Default for Settings {
@@ -82,6 +85,7 @@ impl Default for Settings {
             theme: "daymark".into(),
             nearside_is_left: true,
             colour: None,
+            sheets: Sheets::default(),
         }
     }
 }

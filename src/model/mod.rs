@@ -8,6 +8,7 @@ pub mod guide;
 pub mod inputs;
 pub mod phrases;
 pub mod quantity;
+pub mod sheet;
 pub mod source;
 pub mod sums;
 pub mod text;

@@ -3,6 +3,7 @@
 use super::quantity::NumberStyle;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
+use jiff::civil::Date;
 use std::collections::BTreeMap;
 use unic_langid::LanguageIdentifier;
 
@@ -48,6 +49,16 @@ impl Phrases {
             }
         }
         self.format(id, &args).unwrap_or_else(|| format!("⟨{id}⟩"))
+    }
+
+    /// A day in the reader's language.
+    pub fn day(&self, day: Date) -> String {
+        let month = self.get(&format!("month-{}", day.month()));
+        let (number, year) = (day.day().to_string(), day.year().to_string());
+        self.with(
+            "date",
+            &[("day", Given::Text(&number)), ("month", Given::Text(&month)), ("year", Given::Text(&year))],
+        )
     }
 
     fn format(&self, id: &str, args: &FluentArgs) -> Option<String> {

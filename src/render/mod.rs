@@ -10,6 +10,7 @@ pub(crate) mod links;
 mod offline;
 mod old_keys;
 mod page;
+pub mod paper;
 mod plan;
 mod plan_input;
 mod plot;
@@ -46,6 +47,16 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     let Some(first) = guides.first() else {
         return Ok(vec![]);
     };
+    let mut out = whole(theme, book, first, guides)?;
+    let fingerprint = fingerprint(&out);
+    out.extend(old_keys::former(theme, guides)?);
+    pages(theme, guides, &mut out, &fingerprint)?;
+    out.extend(offline::worker(theme, first.identity.key, &out, &fingerprint));
+    Ok(out)
+}
+
+/// All files that the fingerprint stands for: those of one van but the page about the guide.
+fn whole(theme: &Theme, book: &Book, first: &Guide, guides: &[Guide]) -> Result<Vec<Artifact>, String> {
     let key = first.identity.key;
     let mut out = vec![Artifact::text(format!("{key}/style.css"), theme.style.clone())];
     // The script of the page at the root is of no use inside a guide.
@@ -58,11 +69,17 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
     out.extend(guides.iter().map(|guide| search::index(guide, theme.phrases(guide.language))));
     pages(theme, guides, &mut out, "")?;
-    let fingerprint = fingerprint(&out);
-    out.extend(old_keys::former(theme, guides)?);
-    pages(theme, guides, &mut out, &fingerprint)?;
-    out.extend(offline::worker(theme, key, &out, &fingerprint));
     Ok(out)
+}
+
+/// The fingerprint that the pages of a van bear.
+pub fn fingerprint_of(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<String, String> {
+    Ok(guides
+        .first()
+        .map(|first| whole(theme, book, first, guides))
+        .transpose()?
+        .map(|out| fingerprint(&out))
+        .unwrap_or_default())
 }
 
 /// All pages but the one about the guide; with a fingerprint, only that one.

@@ -9,6 +9,15 @@ use crate::model::phrases::Phrases;
 
 /// The plan as SVG, with the place `here` marked.
 pub fn plan(guide: &Guide, way: &Way, phrases: &Phrases, here: Option<usize>) -> String {
+    drawn(guide, &|place| way.to(place), phrases, here)
+}
+
+/// The plan as SVG for paper: its tags lead nowhere.
+pub fn plan_on_paper(guide: &Guide, phrases: &Phrases) -> String {
+    drawn(guide, &|_| "#".to_string(), phrases, None)
+}
+
+fn drawn(guide: &Guide, way: &dyn Fn(&str) -> String, phrases: &Phrases, here: Option<usize>) -> String {
     let shape = &guide.shape;
     let plan = Plan {
         title: guide.identity.title.to_string(),
@@ -43,7 +52,7 @@ fn steering(shape: &Shape) -> Option<Steering> {
     Some(if left { Steering::Left } else { Steering::Right })
 }
 
-fn mark(place: &PlaceEntry, way: &Way, here: bool) -> Mark {
+fn mark(place: &PlaceEntry, way: &dyn Fn(&str) -> String, here: bool) -> Mark {
     let [x, y, _] = place.position;
     Mark {
         code: place.code.to_string(),
@@ -52,7 +61,7 @@ fn mark(place: &PlaceEntry, way: &Way, here: bool) -> Mark {
         side: side(place.side),
         x,
         y,
-        href: way.to(place.code),
+        href: way(place.code),
         here,
         sign: place.signal >= Some(Signal::Warning),
     }

@@ -34,6 +34,12 @@ pub fn is_made(out: &Path, key: &str, inputs: &str) -> Option<Receipt> {
     Some(receipt)
 }
 
+/// The files that a stamp speaks of, as paths below the output folder.
+pub fn files(out: &Path, key: &str) -> Vec<String> {
+    let stamp = disk::text(&path(out, key)).unwrap_or_default();
+    stamp.lines().skip(1).filter_map(|line| line.split_once(' ')).map(|(_, path)| path.to_string()).collect()
+}
+
 /// Takes the stamp away, before the files it speaks of are written.
 pub fn take_away(out: &Path, key: &str) -> Result<(), Error> {
     disk::remove(&path(out, key))

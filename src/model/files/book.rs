@@ -81,8 +81,10 @@ record! {
     }
     /// How labels are printed.
     Labels {
-        /// The sheet.
+        /// The sheet of labels for lockers, caps, inlets and vents.
         sheet: Option<Sheet>,
+        /// The sheet of narrow labels for controls and panels.
+        strip: Option<Sheet>,
         /// How far a phone is held from a label, in mm.
         scan_distance: Option<At<f64>>,
         /// Error-correction level of labels in dry places.
@@ -114,5 +116,11 @@ record! {
         gap_across: Option<At<f64>>,
         /// Between labels, down.
         gap_down: Option<At<f64>>,
+        /// The radius of the corners of a label; 0 for square ones.
+        corner: Option<At<f64>>,
+        /// Whether marks show where to cut.
+        cut_marks: Option<bool>,
+        /// The first position to print on, from 1, along the rows: for a sheet that is used in part.
+        start: Option<At<u32>>,
     }
 }

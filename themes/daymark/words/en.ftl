@@ -496,6 +496,99 @@ root-typed = Or type this address, with your key at its end:
 root-your-key = YOUR-KEY
 root-help = No key to hand?
 
+# Paper: what all documents share
+paper-see = page {$page}
+paper-page = Page
+paper-code-alt = QR code of the address {$address}
+paper-plan = The vehicle seen from above, with its places
+paper-unsure = Not confirmed: ask your dealer before you rely on this number.
+paper-scan = Scan it, or type the address:
+paper-no-signal = No signal? This booklet says the same.
+paper-sign-alt = Warning sign: a triangle with an exclamation mark
+paper-tick = Box to tick
+
+# The booklet
+paper-booklet = Owner guide: {$van}
+booklet-kind = Owner guide
+booklet-contents = Contents
+booklet-emergency-where = EMERGENCY: see the back cover
+booklet-about = Before you start
+booklet-safety = Safety first
+booklet-safety-more = These are all the safety notes of this booklet, the gravest first. Each one also stands where you need it.
+booklet-places = Where are you standing?
+booklet-places-more = Find the code on the label in front of you. The page numbers tell you where to read on.
+booklet-routines = Lists to tick off
+booklet-routines-more = Work from top to bottom. Use a pencil, so that you can use the list again.
+booklet-faults = What is not working?
+booklet-faults-more = Choose what you see, hear or smell. If anyone may be in danger, turn to the back cover first.
+booklet-dates = What is due, and when
+booklet-index = Find it, from A to Z
+booklet-notes = Your own notes
+booklet-where = Where it is
+booklet-notes-first = read the safety notes on these pages first
+booklet-here = What is here
+booklet-do = Read about it
+booklet-due-unknown = not known
+booklet-you-are = When you ring, say where you are: country, road or site, pitch number.
+booklet-this-vehicle = This vehicle
+
+# The handover record
+paper-record = Handover record: {$van}
+record-kind = Handover record
+record-lead = What was shown, explained and handed over with this vehicle. Tick each line when it is done. The owner puts their initials beside it.
+record-walk = What was shown, place by place
+record-elsewhere = What was shown besides
+record-done = Done
+record-initials = Initials
+record-topic = Topic
+record-place = Place
+record-notes = Safety notes that were read and understood
+record-notes-lead = The owner initials each note after reading it. The same notes stand in the booklet and on the pages of the guide.
+record-readings = What was measured on this vehicle
+record-reading = Reading
+record-value = Value
+record-on = On
+record-part = Part
+record-dates = What was renewed, and what falls due
+record-what = What
+record-last = Last done
+record-due = Next due
+record-things = Keys and papers handed over
+record-count = How many
+record-thing-01 = Keys of the vehicle
+record-thing-02 = Keys of the living-area door and the lockers
+record-thing-03 = Keys of caps and of the toilet door
+record-thing-04 = Spare keys and remote controls
+record-thing-05 = Registration papers
+record-thing-06 = Handbook of the base vehicle
+record-thing-07 = Makers’ leaflets of the fitted parts
+record-thing-08 = Gas check record
+record-thing-09 = Mains check record
+record-thing-10 = Service record
+record-thing-11 = Booklet of this guide
+record-thing-12 = Wheel brace, jack and towing eye, where fitted
+record-other = Other
+record-fingerprint = Fingerprint of the guide that was handed over
+record-fingerprint-more = The guide that the owner opens shows the same letters and digits, until something in it changes.
+record-sign = Signatures
+record-sign-more = Both sign when every line is ticked or crossed out.
+record-dealer = For the dealer
+record-owner = The owner
+record-signature = Signature
+record-name = Name in capitals
+record-date = Date
+
+# Labels
+paper-labels = Labels: {$van}
+paper-strips = Narrow labels: {$van}
+paper-test = Test sheet for labels
+test-kind = Test sheet
+test-lead = Print this on plain paper at 100 %, not fitted to the page. Lay it on a sheet of labels against the light: each outline should lie on its label.
+test-ruler = This line is 100 mm long. Measure it first.
+test-wide = Labels for lockers, caps, inlets and vents
+test-strip = Narrow labels for controls and panels
+test-label = Label
+
 # Numbers, counts and days
 number-decimal = .
 number-group = ,
