@@ -137,7 +137,7 @@ impl<'a> Room<'a> {
         let made = open.into_par_iter().map(|(document, key, made_from)| {
             let artifacts = said.document(document).map_err(broken)?;
             let receipt = self.put(&key, &made_from, &artifacts)?;
-            if document.kind == Kind::Labels {
+            if document.kind == Kind::Labels && receipt.written > 0 {
                 self.remember(van)?;
             }
             (self.done)();

@@ -35,7 +35,12 @@ fn outside(acc: &mut Acc, sheet: &Sheet, written: Option<&Written>) {
     let [right, bottom] = sheet.end();
     let within = right <= sheet.size[0] && bottom <= sheet.size[1];
     let sound = sizes.iter().all(|size| *size > 0.0) && around.iter().all(|size| *size >= 0.0);
-    if within && sound && sheet.positions() > 0 && sheet.start >= 1 && sheet.positions() <= 2000 {
+    if within
+        && sound
+        && sheet.positions() > 0
+        && (1..=sheet.positions()).contains(&sheet.start)
+        && sheet.positions() <= 2000
+    {
         return;
     }
     let lengths = [&written.top, &written.left, &written.label_height, &written.label_width, &written.gap_down];

@@ -70,6 +70,12 @@ pub(super) fn run(command: &Print, shared: &Shared) -> Result<Outcome, Error> {
         eprintln!("lockerleaf: {unknown}");
         return Ok(Outcome::Usage);
     }
+    let sheets = looked.book.settings.sheets;
+    let positions = sheets.wide.positions().min(sheets.strip.positions());
+    if command.start.is_some_and(|start| start > positions) {
+        eprintln!("lockerleaf: `--start` counts the positions of a sheet, and a sheet has {positions}");
+        return Ok(Outcome::Usage);
+    }
     let wanted = |van: &Van| is_wanted(van, &command.vans);
     let vans: Vec<_> = looked.vans.iter().filter(|van| wanted(van)).collect();
     let today = Folder::new(root.clone()).today().filter(|_| !command.proof);

@@ -57,7 +57,7 @@ impl<'a> Case<'a> {
             met(there && notes.iter().all(|note| is_whole(note))),
             self.before(),
             self.at_labels(),
-            met(there && self.held.holds(self.number, self.hazard, least)),
+            met(there && self.held.holds(self.number, self.hazard)),
         ]
     }
 

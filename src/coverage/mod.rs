@@ -24,7 +24,7 @@ crate::words! {
         Before = "before",
         /// On the page of each labelled place where such a task is done.
         Label = "at the label",
-        /// In the booklet, grouped and in place, and among the notes of the handover record when a WARNING is called for.
+        /// In the booklet, grouped and in place, and a WARNING or DANGER also in the handover record.
         Paper = "on paper",
     }
 }

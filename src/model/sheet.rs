@@ -103,7 +103,7 @@ impl Sheet {
 
     /// How many labels a sheet takes.
     pub fn positions(&self) -> u32 {
-        self.columns * self.rows
+        self.columns.saturating_mul(self.rows)
     }
 
     /// The upper left corner of the label at a position, counted from 0 along the rows.

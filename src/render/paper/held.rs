@@ -2,7 +2,6 @@
 
 use super::Teller;
 use super::data::{Block, Note};
-use crate::model::files::forms::Signal;
 use crate::model::guide::Guide;
 use crate::model::phrases::Phrases;
 use std::collections::BTreeSet;
@@ -15,6 +14,7 @@ type About = (usize, String);
 pub struct Held {
     grouped: BTreeSet<About>,
     in_place: BTreeSet<About>,
+    grave: BTreeSet<About>,
     acknowledged: BTreeSet<About>,
 }
 
@@ -25,7 +25,10 @@ impl Held {
         let mut held = Held::default();
         let booklet = teller.booklet();
         let record = teller.record();
-        booklet.warnings.iter().flat_map(|graded| &graded.notes).for_each(|note| add(&mut held.grouped, note));
+        let grouped = || booklet.warnings.iter().flat_map(|graded| &graded.notes);
+        grouped().for_each(|note| add(&mut held.grouped, note));
+        let is_grave = |note: &&Note| ["warning", "danger"].contains(&note.signal.as_str());
+        grouped().filter(is_grave).for_each(|note| add(&mut held.grave, note));
         record.notes.iter().for_each(|note| add(&mut held.acknowledged, note));
         for part in booklet.systems.iter().flat_map(|chapter| &chapter.parts) {
             each(&part.intro, &mut |note| add(&mut held.in_place, note));
@@ -35,10 +38,11 @@ impl Held {
         held
     }
 
-    /// Whether a fit's hazard is in the booklet, grouped and in place, and, when `least` is grave, in the record.
-    pub fn holds(&self, fit: usize, hazard: &str, least: Signal) -> bool {
+    /// Whether a fit's hazard is in the booklet, grouped and in place, and in the record too when a note about it is a
+    /// WARNING or a DANGER. Whether the signal word is grave enough is another question.
+    pub fn holds(&self, fit: usize, hazard: &str) -> bool {
         let about = (fit, hazard.to_string());
-        let acknowledged = least < Signal::Warning || self.acknowledged.contains(&about);
+        let acknowledged = !self.grave.contains(&about) || self.acknowledged.contains(&about);
         self.grouped.contains(&about) && self.in_place.contains(&about) && acknowledged
     }
 }

@@ -111,7 +111,7 @@ impl Teller<'_> {
     fn labels(&self, places: &[&PlaceEntry], sheet: &Sheet) -> Vec<Label> {
         let on_sheet = sheet.positions().max(1);
         let label = |(number, place): (usize, &&PlaceEntry)| {
-            let position = sheet.start.saturating_sub(1) + number as u32;
+            let position = sheet.start.clamp(1, on_sheet) - 1 + number as u32;
             self.label(place, position / on_sheet, sheet.corner_of(position % on_sheet))
         };
         places.iter().enumerate().map(label).collect()
