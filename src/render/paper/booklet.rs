@@ -2,8 +2,9 @@
 
 use super::Teller;
 use super::data::{Block, Due, Fact, Group, Named, Note, Place, Section, Shell, Topic};
+use crate::model::files::forms::Signal;
 use crate::model::files::forms::System;
-use crate::model::guide::{FitPage, Page, PageBody, RoutinePage, Step, View, WordEntry};
+use crate::model::guide::{FitPage, Page, PageBody, RoutinePage, Step, View, Warned, WordEntry};
 use crate::model::text::{self, Block as Said, each_note};
 use serde::Serialize;
 
@@ -20,13 +21,13 @@ pub(super) struct Booklet<'a> {
 #[derive(Serialize, Default)]
 pub(super) struct Contents {
     /// All safety notes, gravest first.
-    pub(super) warnings: Vec<Graded>,
+    warnings: Vec<Graded>,
     /// The places, in the order of a walk.
     places: Vec<Place>,
     /// Lists for occasions.
-    pub(super) routines: Vec<Routine>,
+    routines: Vec<Routine>,
     /// The parts, by system.
-    pub(super) systems: Vec<Chapter>,
+    systems: Vec<Chapter>,
     /// Faults, by system.
     faults: Vec<Listed>,
     /// What falls due.
@@ -54,14 +55,14 @@ pub(super) struct Routine {
     intro: Vec<Block>,
     /// What to do when there are no tasks.
     nothing: Vec<Block>,
-    pub(super) tasks: Vec<Section>,
+    tasks: Vec<Section>,
 }
 
 /// The parts of one system.
 #[derive(Serialize)]
 pub(super) struct Chapter {
     title: String,
-    pub(super) parts: Vec<Part>,
+    parts: Vec<Part>,
 }
 
 /// Everything about one part.
@@ -69,9 +70,9 @@ pub(super) struct Chapter {
 pub(super) struct Part {
     title: String,
     to: String,
-    pub(super) intro: Vec<Block>,
+    intro: Vec<Block>,
     places: Vec<Here>,
-    pub(super) groups: Vec<Group>,
+    groups: Vec<Group>,
     facts: Vec<Fact>,
     figures: Vec<Fact>,
     readings: Vec<Fact>,
@@ -140,7 +141,7 @@ impl<'a> Teller<'a> {
             PageBody::Place(place) => contents.places.push(self.place(place)),
             PageBody::System(_, fits) => {
                 let pages = fits.iter().filter_map(|summary| self.fit_page(summary.fit));
-                let parts = pages.map(|page| self.whole_part(page)).collect();
+                let parts = pages.map(|page| self.codes.is_some()_part(page)).collect();
                 contents.systems.push(Chapter { title: page.title.clone(), parts });
             }
             PageBody::Routine(routine) => contents.routines.push(self.routine(page, routine)),
@@ -152,15 +153,7 @@ impl<'a> Teller<'a> {
                 contents.faults = systems.iter().map(listed).collect();
             }
             PageBody::Dates(dates) => contents.dates = dates.iter().map(|date| self.due(date)).collect(),
-            PageBody::Warnings(groups) => {
-                let graded = |(signal, notes): &(crate::model::files::forms::Signal, Vec<_>)| {
-                    let word = signal.word().to_lowercase();
-                    let meaning = self.phrases.get(&format!("meaning-{word}"));
-                    let notes = notes.iter().filter_map(|warned| self.warned(warned)).collect();
-                    Graded { signal: word, word: self.signal(*signal), meaning, notes }
-                };
-                contents.warnings = groups.iter().map(graded).collect();
-            }
+            PageBody::Warnings(groups) => contents.warnings = self.graded(groups),
             PageBody::Emergency(Some(view)) => contents.emergency = Some(self.emergency(view)),
             PageBody::Words(letters) => {
                 let letter = |(letter, words): &(String, Vec<WordEntry>)| Letter {
@@ -171,6 +164,17 @@ impl<'a> Teller<'a> {
             }
             _ => {}
         }
+    }
+
+    /// All safety notes, by signal word.
+    pub(super) fn graded(&self, groups: &[(Signal, Vec<Warned>)]) -> Vec<Graded> {
+        let graded = |(signal, notes): &(Signal, Vec<Warned>)| {
+            let word = signal.word().to_lowercase();
+            let meaning = self.phrases.get(&format!("meaning-{word}"));
+            let notes = notes.iter().filter_map(|warned| self.warned(warned)).collect();
+            Graded { signal: word, word: self.signal(*signal), meaning, notes }
+        };
+        groups.iter().map(graded).collect()
     }
 
     fn routine(&'a self, page: &Page, routine: &'a RoutinePage<'a>) -> Routine {
@@ -241,7 +245,7 @@ impl<'a> Teller<'a> {
     }
 
     /// What stands before the first section: of the part's own text all of it, of a text it takes in the safety notes.
-    fn intro(&self, fit: usize) -> Vec<Block> {
+    pub(super) fn intro(&self, fit: usize) -> Vec<Block> {
         let own = self.guide.fits[fit].module;
         let mut out = Vec::new();
         for (&(_, origin), view) in self.guide.views.range((fit, 0)..=(fit, usize::MAX)) {

@@ -1,8 +1,9 @@
-//! Which safety notes are on paper, asked of the very data that the templates are given.
+//! Which safety notes are on paper, asked of what tells the templates their data.
 
 use super::Teller;
+use super::booklet::Graded;
 use super::data::{Block, Note};
-use crate::model::guide::Guide;
+use crate::model::guide::{FitPage, Guide, PageBody};
 use crate::model::phrases::Phrases;
 use std::collections::BTreeSet;
 
@@ -21,21 +22,33 @@ pub struct Held {
 impl Held {
     /// What the paper of `guide` holds.
     pub fn new(guide: &Guide, phrases: &Phrases) -> Self {
-        let teller = Teller::new(guide, phrases, None);
+        let teller = Teller::outline(guide, phrases);
         let mut held = Held::default();
-        let booklet = teller.booklet();
-        let record = teller.record();
-        let grouped = || booklet.warnings.iter().flat_map(|graded| &graded.notes);
-        grouped().for_each(|note| add(&mut held.grouped, note));
-        let is_grave = |note: &&Note| ["warning", "danger"].contains(&note.signal.as_str());
-        grouped().filter(is_grave).for_each(|note| add(&mut held.grave, note));
-        record.notes.iter().for_each(|note| add(&mut held.acknowledged, note));
-        for part in booklet.systems.iter().flat_map(|chapter| &chapter.parts) {
-            each(&part.intro, &mut |note| add(&mut held.in_place, note));
-            let sections = part.groups.iter().flat_map(|group| &group.sections);
-            sections.for_each(|section| each(&section.blocks, &mut |note| add(&mut held.in_place, note)));
+        teller.grave_notes().iter().for_each(|note| add(&mut held.acknowledged, note));
+        for page in &guide.pages {
+            match &page.body {
+                PageBody::Warnings(groups) => held.group(&teller.graded(groups)),
+                PageBody::Fit(page) => held.place(&teller, page),
+                _ => {}
+            }
         }
         held
+    }
+
+    fn group(&mut self, graded: &[Graded]) {
+        for note in graded.iter().flat_map(|graded| &graded.notes) {
+            add(&mut self.grouped, note);
+            if ["warning", "danger"].contains(&note.signal.as_str()) {
+                add(&mut self.grave, note);
+            }
+        }
+    }
+
+    fn place(&mut self, teller: &Teller, page: &FitPage) {
+        each(&teller.intro(page.fit), &mut |note| add(&mut self.in_place, note));
+        for section in teller.groups(&page.sections).iter().flat_map(|group| &group.sections) {
+            each(&section.blocks, &mut |note| add(&mut self.in_place, note));
+        }
     }
 
     /// Whether a fit's hazard is in the booklet, grouped and in place, and in the record too when a note about it is a

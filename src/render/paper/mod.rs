@@ -60,7 +60,7 @@ pub fn booklet(
     fingerprint: &str,
     paper: &str,
 ) -> Result<Vec<u8>, String> {
-    let teller = Teller::new(guide, phrases, Some(press.asked()));
+    let teller = Teller::new(guide, phrases, press.asked());
     press.print(
         "booklet",
         &booklet::Booklet { shell: teller.shell("paper-booklet", paper, fingerprint), said: teller.booklet() },
@@ -69,7 +69,7 @@ pub fn booklet(
 
 /// The handover record of a guide as PDF.
 pub fn record(press: &Press, guide: &Guide, phrases: &Phrases, fingerprint: &str) -> Result<Vec<u8>, String> {
-    let teller = Teller::new(guide, phrases, Some(press.asked()));
+    let teller = Teller::new(guide, phrases, press.asked());
     press.print(
         "record",
         &record::Record { shell: teller.shell("paper-record", "a4", fingerprint), said: teller.record() },
@@ -84,14 +84,19 @@ struct Teller<'a> {
     guide: &'a Guide<'a>,
     phrases: &'a Phrases,
     anchors: BTreeSet<String>,
-    /// What the book asks of the codes that are drawn; none are without it.
+    /// What the book asks of the codes that are drawn; without it only what is where is told, and no words.
     codes: Option<Asked>,
 }
 
 impl<'a> Teller<'a> {
     /// A teller of `guide`, with the theme's words in its language.
-    pub fn new(guide: &'a Guide<'a>, phrases: &'a Phrases, codes: Option<Asked>) -> Self {
-        Teller { guide, phrases, anchors: anchor::all(guide), codes }
+    pub fn new(guide: &'a Guide<'a>, phrases: &'a Phrases, codes: Asked) -> Self {
+        Teller { guide, phrases, anchors: anchor::all(guide), codes: Some(codes) }
+    }
+
+    /// A teller that leaves out words: which notes stand where is the same, and known many times faster.
+    fn outline(guide: &'a Guide<'a>, phrases: &'a Phrases) -> Self {
+        Teller { guide, phrases, anchors: BTreeSet::new(), codes: None }
     }
 
     /// The anchor, when something on paper bears it; else nothing.

@@ -33,7 +33,7 @@ impl<'a> Teller<'a> {
 
     /// Numbers of a part that are known from memory alone.
     fn unsure(&self, fit: usize) -> Vec<&str> {
-        let sources = self.fit_page(fit).map_or(&[][..], |page| &page.sources);
+        let sources = self.fit_page(fit).filter(|_| self.codes.is_some()).map_or(&[][..], |page| &page.sources);
         sources.iter().filter(|(_, _, from)| *from == Origin::Memory).map(|(says, _, _)| *says).collect()
     }
 

@@ -25,7 +25,7 @@ pub(super) struct Contents {
     /// What is shown at no place of its own, by part.
     elsewhere: Vec<Stop>,
     /// Safety notes to acknowledge: DANGER and WARNING.
-    pub(super) notes: Vec<Note>,
+    notes: Vec<Note>,
     /// What was measured.
     readings: Vec<Reading>,
     /// What falls due.
@@ -108,7 +108,7 @@ impl<'a> Teller<'a> {
         topics.filter(|topic| told.insert(topic.to.clone())).collect()
     }
 
-    fn grave_notes(&self) -> Vec<Note> {
+    pub(super) fn grave_notes(&self) -> Vec<Note> {
         let pages = self.guide.pages.iter().filter_map(|page| match &page.body {
             PageBody::Warnings(groups) => Some(groups),
             _ => None,

@@ -61,7 +61,7 @@ pub fn labels(
     sheets: &Sheets,
     start: Option<u32>,
 ) -> Result<Vec<(&'static str, Vec<u8>)>, String> {
-    let teller = Teller::new(guide, phrases, Some(press.asked()));
+    let teller = Teller::new(guide, phrases, press.asked());
     let mut made = Vec::new();
     for (name, title, sheet, strip) in
         [("labels", "paper-labels", sheets.wide, false), ("strips", "paper-strips", sheets.strip, true)]
@@ -88,7 +88,7 @@ pub fn test_sheet(press: &Press, guide: &Guide, phrases: &Phrases, sheets: &Shee
         shell: Shell<'a>,
         sheets: [Form; 2],
     }
-    let shell = Teller::new(guide, phrases, Some(press.asked())).shell("paper-test", "", "");
+    let shell = Teller::new(guide, phrases, press.asked()).shell("paper-test", "", "");
     press.print("test-sheet", &Test { shell, sheets: [form(&sheets.wide, false), form(&sheets.strip, true)] })
 }
 

@@ -81,7 +81,7 @@ impl Reading<'_> {
 
     pub(super) fn inlines(&self, inlines: &[t::Inline]) -> Vec<Inline> {
         let mut out = Vec::new();
-        for inline in inlines {
+        for inline in inlines.iter().filter(|_| self.teller.codes.is_some()) {
             self.inline(inline, &mut out);
         }
         out
