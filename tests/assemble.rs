@@ -224,7 +224,7 @@ fn pictures_and_files_of_a_part_come_along_under_an_address_that_can_be_written(
     assemble(&looked, out.path(), &|_| true).unwrap().unwrap();
     let page = std::fs::read_to_string(out.path().join("M7QK3WZD/part/fridge/index.html")).unwrap();
     assert!(
-        page.contains("<img src=\"../../files/cooling/fridge/lever.svg\" alt=\"The lever points down\">"),
+        page.contains("<img src=\"../../files/cooling/fridge/lever.svg\" alt=\"The lever points down\" width=\"900\" height=\"900\">"),
         "{page}"
     );
     assert!(page.contains("href=\"../../files/cooling/fridge/a%20plan.txt\""), "{page}");

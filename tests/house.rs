@@ -60,6 +60,8 @@ fn each_crate_has_one_owner() {
         ("indicatif", "src/cli/print.rs"),
         ("typst::", "src/render/paper/engine.rs"),
         ("typst_pdf", "src/render/paper/engine.rs"),
+        ("image::", "src/load/picture.rs"),
+        ("fast_image_resize", "src/load/picture.rs"),
     ];
     for (name, owner) in owners {
         assert_eq!(holding(&[name]), [owner], "{name}");

@@ -27,10 +27,12 @@ fn look(acc: &mut Acc, checked: Checked, module: &str, file: &str, span: Span) {
     if crate::load::text::leaves_folder(file)
         || file.contains(':')
         || checked.book.assets.contains_key(&format!("{folder}{file}"))
+        || checked.book.photos.contains_key(&format!("{folder}{file}"))
     {
         return;
     }
-    let known = checked.book.assets.keys().filter_map(|path| path.strip_prefix(&folder));
+    let known =
+        checked.book.assets.keys().chain(checked.book.photos.keys()).filter_map(|path| path.strip_prefix(&folder));
     let found = Diagnostic::new(&rules::MISSING_FILE, span, format!("there is no file `{file}` in `{folder}`"));
     acc.add(found.help(suggest::did_you_mean(file, known)));
 }

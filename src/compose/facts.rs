@@ -18,6 +18,7 @@ impl<'a> Composer<'a, '_> {
             readings: self.readings_of(fit),
             dates: self.dates(fit),
             tips: self.van.tips.iter().filter(|tip| tip.fit == Some(fit)).map(|tip| tip.says.as_str()).collect(),
+            photos: self.photos(|photo| photo.fit == Some(fit)),
             sources: self.book.modules[entry.module]
                 .facts
                 .source

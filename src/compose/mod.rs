@@ -6,6 +6,7 @@ mod facts;
 mod lists;
 mod old_labels;
 pub mod order;
+mod photos;
 mod place_page;
 mod routines;
 mod search;
@@ -36,6 +37,8 @@ pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Ph
         fits: entries::fits(book, van, language),
         views: Default::default(),
         signs: signs(book),
+        drawings: &book.drawings,
+        photos: &book.photos,
         pages: vec![],
         search: Default::default(),
     };
@@ -64,6 +67,7 @@ fn identity<'a>(book: &'a Book, van: &'a Van) -> Identity<'a> {
         dealer_email: &settings.dealer_email,
         dealer_web: &settings.dealer_web,
         dealer_hours: &settings.dealer_hours,
+        dealer_logo: book.logo.as_ref(),
         address: &settings.address,
         former_keys: van.former_keys.iter().map(|key| key.value.as_str()).collect(),
     }

@@ -30,6 +30,7 @@ impl<'a> Composer<'a, '_> {
                 .filter(|tip| tip.place == Some(place) || tip.fit.is_some_and(|fit| here.contains(&fit)))
                 .map(|tip| tip.says.as_str())
                 .collect(),
+            photos: self.photos(|photo| photo.place == Some(place) || photo.fit.is_some_and(|fit| here.contains(&fit))),
             dates: here.iter().flat_map(|fit| self.dates(*fit)).collect(),
             related: self.related(&here, place),
         };

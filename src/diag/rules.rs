@@ -86,6 +86,12 @@ rules! {
         source "the design of Lockerleaf: a guide is silent about what a vehicle does not have",
         wrong "[the hook-up](part:mains-supply#connect) in a van without a hook-up",
         right "the same link in a section with `when = { fitted = \"mains-supply\" }`";
+    LOGO_UNUSABLE = "logo-unusable",
+        asks "The dealer's logo is an SVG drawing or a PNG picture beside `book.toml`, and holds nothing but a drawing.",
+        why "A drawing can carry scripts, and ask other machines for things. A guide does neither.",
+        source "SVG 2, 2.4 secure static mode",
+        wrong "[dealer]\nlogo = \"letterhead.pdf\"",
+        right "[dealer]\nlogo = \"logo.svg\"";
     MISSING_FILE = "missing-file",
         asks "A module's folder holds `module.toml` and `text.md`, and files that a text points at are there.",
         why "Facts without words, or words without facts, are no use to an owner.",
@@ -134,6 +140,18 @@ rules! {
         source "the design of Lockerleaf: the book",
         wrong "![The lever](../../elsewhere/lever.svg)",
         right "![The lever](lever.svg)";
+    PHOTO_CALLOUT = "photo-callout",
+        asks "A callout lies on its photo: two numbers from 0 to 100, from the left edge and from the top, and words.",
+        why "A number that points beside the picture, or at nothing, leads people astray.",
+        source "the design of Lockerleaf: photos",
+        wrong "at = [120, 40]",
+        right "at = [62, 40]";
+    PHOTO_UNUSABLE = "photo-unusable",
+        asks "A photo is a whole JPEG, PNG or WebP file in colours of a screen, of at most 64 million pixels and 40 MB.",
+        why "It is made smaller, turned upright and freed of what the camera wrote into it, so it has to be readable.",
+        source "the design of Lockerleaf: photos",
+        wrong "file = \"locker.heic\"",
+        right "file = \"locker.jpg\"";
     PICTURE_TEXT = "picture-text",
         asks "Each picture has a text alternative.",
         why "Some owners cannot see it, and it may not load on a dark pitch.",

@@ -7,7 +7,7 @@ use roxmltree::{Document, Node};
 use std::ops::Range;
 
 /// Endings of files that may come along.
-const KINDS: [&str; 10] = ["avif", "csv", "gif", "jpeg", "jpg", "pdf", "png", "svg", "txt", "webp"];
+const KINDS: [&str; 8] = ["csv", "jpeg", "jpg", "pdf", "png", "svg", "txt", "webp"];
 
 /// Elements that a drawing may hold: shapes, words and what paints them (SVG 2). None of them runs, or takes in anything.
 const ELEMENTS: [&str; 24] = [
@@ -132,6 +132,26 @@ fn reaches_out(text: &str) -> bool {
         .any(|word| plain.contains(word))
 }
 
+/// Width and height of a drawing, from its `viewBox` or else from what it says of itself; only what they are to each
+/// other counts.
+pub fn size(text: &str) -> Option<(u32, u32)> {
+    let document = Document::parse(text).ok()?;
+    let root = document.root_element();
+    let number = |text: &str| text.trim_end_matches("px").trim().parse::<f64>().ok();
+    let parts = |view: &str| -> Option<Vec<f64>> {
+        view.split([' ', ',', '\n', '\t']).filter(|part| !part.is_empty()).map(number).collect()
+    };
+    let (width, height) = match root.attribute("viewBox").and_then(parts).as_deref() {
+        Some([_, _, width, height]) => (*width, *height),
+        _ => (number(root.attribute("width")?)?, number(root.attribute("height")?)?),
+    };
+    let sound = |side: f64| side.is_finite() && side > 0.0 && side < 1e6;
+    // Small drawings are told in finer steps.
+    let by = if width.max(height) < 100.0 { 100.0 } else { 1.0 };
+    let whole = |side: f64| (side * by).round().max(1.0) as u32;
+    (sound(width) && sound(height)).then(|| (whole(width), whole(height)))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -182,5 +202,15 @@ mod tests {
         assert_eq!(problems("<!DOCTYPE svg [<!ENTITY a 'b'>]><svg/>").len(), 1);
         let broken = problems("<svg xmlns='http://www.w3.org/2000/svg'>\n<é></svg>");
         assert!(broken[0].0.start > 40, "{broken:?}");
+    }
+
+    #[test]
+    fn a_drawing_tells_its_size() {
+        let sized = |attributes: &str| size(&format!("<svg xmlns=\"{SVG}\" {attributes}/>"));
+        assert_eq!(sized("viewBox='0 0 300 100'"), Some((300, 100)));
+        assert_eq!(sized("viewBox='0,0, 7.5 5'"), Some((750, 500)));
+        assert_eq!(sized("width='12.5px' height='4'"), Some((1250, 400)));
+        assert_eq!(sized("width='100%' height='4'"), None);
+        assert_eq!(sized("viewBox='0 0 0 NaN'"), None);
     }
 }

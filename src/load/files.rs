@@ -19,6 +19,15 @@ pub trait Files: Sync {
     fn list(&self) -> Result<Vec<Entry>, Error>;
     /// The bytes of one.
     fn read(&self, path: &str) -> Result<Vec<u8>, Error>;
+    /// What an earlier run kept under `name`; nothing is lost when it is gone.
+    fn recall(&self, name: &str) -> Option<Vec<u8>> {
+        let _ = name;
+        None
+    }
+    /// Keeps the result of a long piece of work for later runs, where there is room for it.
+    fn keep(&self, name: &str, bytes: &[u8]) {
+        let _ = (name, bytes);
+    }
     /// Today, for the last days of waivers; none when it does not matter.
     fn today(&self) -> Option<Date> {
         None

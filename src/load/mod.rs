@@ -4,9 +4,12 @@ mod assets;
 pub mod code;
 pub mod disk;
 pub mod files;
+mod logo;
 pub mod markdown;
 pub mod modules;
 pub mod notes;
+mod photos;
+pub mod picture;
 pub mod read;
 pub mod record;
 pub mod settings;
@@ -17,6 +20,7 @@ mod unread;
 use crate::diag::{Acc, Diagnostic, rules};
 use crate::error::Error;
 use crate::model::book::{Book, Model, Routine, Theme, VanSource};
+use crate::model::photo::{Photo, is_photo};
 use crate::model::source::{FileId, Span};
 use crate::model::text::Text;
 use files::{Entry, Files};
@@ -35,6 +39,8 @@ pub fn load(acc: &mut Acc, files: &dyn Files) -> Result<Book, Error> {
     loader.models(&paths)?;
     loader.ledger(&paths)?;
     loader.theme(&paths)?;
+    photos::load(&mut loader)?;
+    logo::load(&mut loader, &paths)?;
     unread::say(loader.acc, &mut loader.book, &paths);
     Ok(loader.book)
 }
@@ -102,15 +108,23 @@ impl Loader<'_> {
                 ["words.toml"] => self.book.words = self.toml(path)?.1.unwrap_or_default(),
                 ["routines", name] if name.ends_with(".md") => self.routine(path, name)?,
                 [name] if name.starts_with("emergency.") && name.ends_with(".md") => self.emergency(path, name)?,
+                [_, _, name, ..] if is_photo(name) => self.photo(path),
                 [_, _, name, ..] if !name.ends_with(".md") && *name != "module.toml" => {
                     let bytes = self.files.read(path)?;
                     assets::check(self.acc, &mut self.book.sources, path, &bytes);
+                    let size = std::str::from_utf8(&bytes).ok().and_then(assets::size);
+                    self.book.drawings.extend(size.map(|size| (path.clone(), size)));
                     self.book.assets.insert(path.clone(), bytes);
                 }
                 _ => {}
             }
         }
         modules::load(self, paths)
+    }
+
+    /// A photo is only read once it is known that something points at it.
+    fn photo(&mut self, path: &str) {
+        self.book.photos.insert(path.to_string(), Photo::default());
     }
 
     fn routine(&mut self, path: &str, name: &str) -> Result<(), Error> {
@@ -145,6 +159,9 @@ impl Loader<'_> {
 
     fn models(&mut self, paths: &[String]) -> Result<(), Error> {
         for path in paths {
+            if path.starts_with("models/") && is_photo(path) {
+                self.photo(path);
+            }
             if let Some(name) = path.strip_prefix("models/").and_then(|rest| rest.strip_suffix("/model.toml")) {
                 self.model(path, name, paths)?;
             }

@@ -7,6 +7,7 @@ use super::files::forms::System;
 use super::files::ledger::LedgerFile;
 use super::files::module::{ModuleFile, Wiring};
 use super::files::vehicle::{ModelFile, VanFile};
+use super::photo::Photo;
 use super::sheet::Sheets;
 use super::source::{At, FileId, Sources};
 use super::text::{Section, Text};
@@ -43,6 +44,23 @@ pub struct Book {
     pub theme: Theme,
     /// Pictures and other files that texts can point at: path below the root, and bytes.
     pub assets: BTreeMap<String, Vec<u8>>,
+    /// Width and height of the drawings among them; only what they are to each other counts.
+    pub drawings: BTreeMap<String, (u32, u32)>,
+    /// Photos, by their path below the root; only those that something points at are made ready.
+    pub photos: BTreeMap<String, Photo>,
+    /// The dealer's mark.
+    pub logo: Option<Logo>,
+}
+
+/// The dealer's mark, made ready.
+#[derive(Debug, Clone)]
+pub struct Logo {
+    /// What its file is called in a guide: `logo.svg` or `logo.png`.
+    pub name: &'static str,
+    /// The file.
+    pub bytes: Vec<u8>,
+    /// Width and height as it is drawn; only what they are to each other counts.
+    pub size: (u32, u32),
 }
 
 /// What the book says of itself.
@@ -149,6 +167,13 @@ pub struct Model {
     pub facts: ModelFile,
     /// Its vans, by name.
     pub vans: Vec<VanSource>,
+}
+
+impl Model {
+    /// Where a photo of one of its vans is: in the folder that has the manifest's name.
+    pub fn photo(&self, van: &VanSource, file: &str) -> String {
+        format!("models/{}/{}/{file}", self.name, van.name)
+    }
 }
 
 /// One vehicle as written.

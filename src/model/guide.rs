@@ -1,10 +1,12 @@
 //! What a guide says, without knowing an output format.
 
+use super::book::Logo;
 use super::expected::Standing;
 use super::files::forms::{Signal, System};
 use super::files::module::{Action, Origin};
 use super::files::stamped::Stamped;
 use super::files::vehicle::{Body, Door, PlaceKind, Room, Side};
+use super::photo::Photo;
 use super::quantity::Quantity;
 use super::sums::SumsPage;
 use super::text::{Note, Role, Section, Text};
@@ -31,6 +33,10 @@ pub struct Guide<'a> {
     pub views: BTreeMap<(usize, usize), View<'a>>,
     /// The signs of hazards, by hazard: codes of ISO 7010 in small letters.
     pub signs: BTreeMap<&'a str, String>,
+    /// Width and height of drawings, by their path in the book.
+    pub drawings: &'a BTreeMap<String, (u32, u32)>,
+    /// Photos made ready, by their path in the book.
+    pub photos: &'a BTreeMap<String, Photo>,
     /// The pages.
     pub pages: Vec<Page<'a>>,
     /// What search finds; empty until it is asked for.
@@ -57,6 +63,8 @@ pub struct Identity<'a> {
     pub dealer_web: &'a str,
     /// When somebody answers.
     pub dealer_hours: &'a str,
+    /// The dealer's mark.
+    pub dealer_logo: Option<&'a Logo>,
     /// The address that labels carry.
     pub address: &'a str,
     /// Keys that the van had before, whose labels lead here.
@@ -236,6 +244,8 @@ pub struct PlacePage<'a> {
     pub sections: Vec<Shown<'a>>,
     /// A technician's words.
     pub tips: Vec<&'a str>,
+    /// Photos of what is here.
+    pub photos: Vec<Pictured<'a>>,
     /// What falls due here.
     pub dates: Vec<DateEntry<'a>>,
     /// Other places of the same fits.
@@ -260,6 +270,8 @@ pub struct FitPage<'a> {
     pub dates: Vec<DateEntry<'a>>,
     /// A technician's words.
     pub tips: Vec<&'a str>,
+    /// Photos of it.
+    pub photos: Vec<Pictured<'a>>,
     /// Where numbers come from: the number, who says so, and how well that is known.
     pub sources: Vec<(&'a str, &'a str, Origin)>,
 }
@@ -274,6 +286,17 @@ pub struct ReadingEntry {
     pub on: Date,
     /// What it should be, and how it stands against that; nothing when that is not known.
     pub expected: Option<(String, Standing)>,
+}
+
+/// A photo of this van.
+#[derive(Clone)]
+pub struct Pictured<'a> {
+    /// The photo made ready.
+    pub photo: &'a Photo,
+    /// What can be seen on it.
+    pub alt: &'a str,
+    /// Numbers drawn on it: where, in hundredths from its left edge and its top, and what is there.
+    pub callouts: Vec<([f64; 2], &'a str)>,
 }
 
 /// A fit on its system's page.

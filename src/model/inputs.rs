@@ -20,7 +20,11 @@ impl Inputs {
         book.theme.files.iter().for_each(|(path, text)| add(&mut common, path, text.as_bytes()));
         let texts = book.sources.iter().map(|file| (file.path.as_str(), file.text.as_bytes()));
         let assets = book.assets.iter().map(|(path, bytes)| (path.as_str(), bytes.as_slice()));
-        for (path, bytes) in texts.chain(assets).filter(|(path, _)| !path.starts_with("models/")) {
+        if let Some(logo) = &book.logo {
+            add(&mut common, logo.name, &logo.bytes);
+        }
+        let photos = book.photos.iter().map(|(path, photo)| (path.as_str(), photo.id.as_bytes()));
+        for (path, bytes) in texts.chain(assets).chain(photos).filter(|(path, _)| !path.starts_with("models/")) {
             match module_of(path) {
                 Some(module) => add(modules.entry(module).or_default(), path, bytes),
                 None => add(&mut common, path, bytes),
@@ -37,6 +41,10 @@ impl Inputs {
         for file in [book.models[van.model].file, van.file] {
             let file = book.sources.get(file);
             add(&mut hasher, &file.path, file.text.as_bytes());
+        }
+        for photo in &van.photos {
+            let id = book.photos.get(&photo.path).map_or("", |photo| photo.id.as_str());
+            add(&mut hasher, &photo.path, id.as_bytes());
         }
         for fit in &van.fits {
             let module = &book.modules[fit.module];

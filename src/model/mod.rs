@@ -6,6 +6,7 @@ pub mod expected;
 pub mod files;
 pub mod guide;
 pub mod inputs;
+pub mod photo;
 pub mod phrases;
 pub mod quantity;
 pub mod sheet;

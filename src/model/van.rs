@@ -34,6 +34,8 @@ pub struct Van {
     pub providers: BTreeMap<String, usize>,
     /// A technician's words.
     pub tips: Vec<Tip>,
+    /// Photos of it.
+    pub photos: Vec<Photo>,
     /// What was measured.
     pub readings: Vec<Reading>,
     /// Safety notes that it does without, for a time.
@@ -205,6 +207,21 @@ pub struct Tip {
     pub place: Option<usize>,
     /// The words.
     pub says: String,
+}
+
+/// A photo of this van.
+#[derive(Debug, Clone)]
+pub struct Photo {
+    /// The file's path in the book.
+    pub path: String,
+    /// The fit that it shows.
+    pub fit: Option<usize>,
+    /// The place that it shows.
+    pub place: Option<usize>,
+    /// What can be seen on it.
+    pub alt: Words,
+    /// Numbers drawn on it: where, in hundredths from its left edge and its top, and what is there.
+    pub callouts: Vec<([f64; 2], Words)>,
 }
 
 /// A hazard of a fit that is not warned of as it should be.

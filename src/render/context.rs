@@ -77,6 +77,10 @@ pub struct Van {
     pub dealer_web: String,
     /// When somebody answers, or nothing.
     pub dealer_hours: String,
+    /// To the dealer's mark, or nothing.
+    pub dealer_logo: String,
+    /// Its width and height; only what they are to each other counts.
+    pub dealer_logo_size: (u32, u32),
 }
 
 /// To the pages that every page leads to.
@@ -290,6 +294,8 @@ pub struct Place {
     pub place: PlaceLink,
     /// The plan with this place marked.
     pub plan_html: String,
+    /// Its side of the vehicle, when a label there is on an outside wall.
+    pub sides_html: Vec<String>,
     /// Parts that are here, each with what is here of it.
     pub parts: Vec<PartHere>,
     /// Notes that hold for the whole of those parts.
@@ -298,6 +304,8 @@ pub struct Place {
     pub sections: Sections,
     /// A technician's words.
     pub tips: Vec<String>,
+    /// Photos of what is here.
+    pub photos: Vec<PhotoView>,
     /// What falls due here.
     pub dates: Vec<DateRow>,
     /// Places that belong to it.
@@ -306,6 +314,17 @@ pub struct Place {
     pub code_href: String,
     /// What the label carries.
     pub address: String,
+}
+
+/// A photo with the numbers drawn on it.
+#[derive(Debug, Serialize)]
+pub struct PhotoView {
+    /// The picture, and the numbers over it.
+    pub html: String,
+    /// Whether it is taller than wide.
+    pub tall: bool,
+    /// What the numbers say, in their order.
+    pub says: Vec<String>,
 }
 
 /// A part at a place.
@@ -338,6 +357,8 @@ pub struct Part {
     pub dates: Vec<DateRow>,
     /// A technician's words.
     pub tips: Vec<String>,
+    /// Photos of it.
+    pub photos: Vec<PhotoView>,
     /// Where numbers come from.
     pub sources: Vec<Source>,
 }
@@ -389,6 +410,8 @@ pub struct Routine {
 pub struct Places {
     /// The plan.
     pub plan_html: String,
+    /// The sides of the vehicle that have labelled places.
+    pub sides_html: Vec<String>,
     /// Places by side.
     pub sides: Vec<SidePlaces>,
 }

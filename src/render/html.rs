@@ -4,12 +4,45 @@ use crate::model::files::forms::Signal;
 use crate::model::text::{Block, Code, Column, Inline, Item, Note, Piece, Table};
 use std::fmt::Write;
 
+/// A picture, as it is shown.
+#[derive(Debug, Default)]
+pub struct Picture {
+    /// To the file, or to the middle one of several sizes.
+    pub src: String,
+    /// To each size, with its width; empty for a drawing, which is sharp in any size.
+    pub srcset: String,
+    /// Width and height in pixels, so that the page does not jump when it arrives.
+    pub size: Option<(u32, u32)>,
+}
+
+/// How wide a photo is shown: as wide as the text.
+const SHOWN: &str = "(min-width: 48rem) 44rem, 92vw";
+
+impl Picture {
+    /// Writes it as an `<img>`. It is fetched when it comes into view.
+    pub fn write(&self, out: &mut String, alternative: &str, title: &str) {
+        let _ = write!(out, "<img src=\"{}\"", escape(&self.src));
+        if !self.srcset.is_empty() {
+            let _ = write!(out, " srcset=\"{}\" sizes=\"{SHOWN}\"", escape(&self.srcset));
+        }
+        let _ = write!(out, " alt=\"{}\"", escape(alternative));
+        title_attribute(out, title);
+        if let Some((width, height)) = self.size {
+            let _ = write!(out, " width=\"{width}\" height=\"{height}\"");
+        }
+        if !self.srcset.is_empty() {
+            out.push_str(" loading=\"lazy\" decoding=\"async\"");
+        }
+        out.push('>');
+    }
+}
+
 /// What a text needs to know of the page it stands on.
 pub trait Around {
     /// Writes a link: its words are `inner`.
     fn link(&self, out: &mut String, number: usize, title: &str, inner: &str);
-    /// The address of a picture.
-    fn picture(&self, number: usize) -> String;
+    /// A picture, as it is shown.
+    fn picture(&self, number: usize) -> Picture;
     /// What a slot shows, not yet escaped.
     fn slot(&self, number: usize) -> &str;
     /// The link that rings the number that a slot shows, when it shows one.
@@ -32,7 +65,7 @@ impl Around for Bare<'_> {
         self.0.link(out, number, title, inner);
     }
 
-    fn picture(&self, number: usize) -> String {
+    fn picture(&self, number: usize) -> Picture {
         self.0.picture(number)
     }
 
@@ -207,10 +240,7 @@ pub fn inlines(out: &mut String, words: &[Inline], around: &dyn Around) {
                 around.link(out, *number, title, &words);
             }
             Inline::Picture(number, title, alternative) => {
-                let _ =
-                    write!(out, "<img src=\"{}\" alt=\"{}\"", escape(&around.picture(*number)), escape(alternative));
-                title_attribute(out, title);
-                out.push('>');
+                around.picture(*number).write(out, alternative, title);
             }
             Inline::Slot(number) => slot(out, *number, around),
             Inline::SoftBreak => out.push('\n'),

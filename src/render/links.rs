@@ -37,7 +37,8 @@ impl<'a> Way<'a> {
         format!("{}{}", self.up(), encode(path))
     }
 
-    fn up(&self) -> String {
+    /// To the van's folder: `../../`, or nothing.
+    pub fn up(&self) -> String {
         "../".repeat(self.depth)
     }
 }

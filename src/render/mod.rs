@@ -21,9 +21,10 @@ pub mod theme;
 pub mod withdrawn;
 
 use crate::model::book::Book;
-use crate::model::guide::Guide;
+use crate::model::guide::{Guide, PageBody};
 use crate::model::van::Bound;
-use std::collections::BTreeSet;
+use plan_input::{Drawings, drawings};
+use std::collections::{BTreeMap, BTreeSet};
 use theme::Theme;
 
 /// A file of the output: its path below the output folder, and its bytes.
@@ -47,17 +48,23 @@ pub fn render(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<Vec<Artifa
     let Some(first) = guides.first() else {
         return Ok(vec![]);
     };
-    let mut out = whole(theme, book, first, guides)?;
+    let drawings = drawings_of(theme, guides);
+    let drawn: Vec<_> = guides.iter().zip(&drawings).collect();
+    let mut out = whole(theme, book, first, &drawn)?;
     let fingerprint = fingerprint(&out);
     out.extend(old_keys::former(theme, guides)?);
-    pages(theme, guides, &mut out, &fingerprint)?;
+    pages(theme, &drawn, &mut out, &fingerprint)?;
     out.extend(offline::worker(theme, first.identity.key, &out, &fingerprint));
     Ok(out)
 }
 
+/// A guide with the drawings of its vehicle.
+type Drawn<'a> = (&'a Guide<'a>, &'a Drawings);
+
 /// All files that the fingerprint stands for: those of one van but the page about the guide.
-fn whole(theme: &Theme, book: &Book, first: &Guide, guides: &[Guide]) -> Result<Vec<Artifact>, String> {
+fn whole(theme: &Theme, book: &Book, first: &Guide, drawn: &[Drawn]) -> Result<Vec<Artifact>, String> {
     let key = first.identity.key;
+    let guides = || drawn.iter().map(|(guide, _)| *guide);
     let mut out = vec![Artifact::text(format!("{key}/style.css"), theme.style.clone())];
     // The script of the page at the root is of no use inside a guide.
     let scripts = theme.scripts.iter().filter(|(name, _)| name != "root.js");
@@ -66,27 +73,39 @@ fn whole(theme: &Theme, book: &Book, first: &Guide, guides: &[Guide]) -> Result<
     out.extend(signs(theme, first));
     out.extend(offline::manifest(first));
     out.extend(assets(book, first));
-    out.extend(guides.iter().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
-    out.extend(guides.iter().map(|guide| search::index(guide, theme.phrases(guide.language))));
-    pages(theme, guides, &mut out, "")?;
+    out.extend(photos(book, first));
+    out.extend(logo(first));
+    out.extend(guides().filter_map(|guide| calendar::calendar(guide, theme.phrases(guide.language))));
+    out.extend(guides().map(|guide| search::index(guide, theme.phrases(guide.language))));
+    pages(theme, drawn, &mut out, "")?;
     Ok(out)
 }
 
 /// The fingerprint that the pages of a van bear.
 pub fn fingerprint_of(theme: &Theme, book: &Book, guides: &[Guide]) -> Result<String, String> {
-    Ok(guides
-        .first()
-        .map(|first| whole(theme, book, first, guides))
-        .transpose()?
-        .map(|out| fingerprint(&out))
-        .unwrap_or_default())
+    let Some(first) = guides.first() else {
+        return Ok(String::new());
+    };
+    let drawings = drawings_of(theme, guides);
+    let drawn: Vec<_> = guides.iter().zip(&drawings).collect();
+    whole(theme, book, first, &drawn).map(|out| fingerprint(&out))
+}
+
+/// The vehicle, drawn once for each language.
+fn drawings_of(theme: &Theme, guides: &[Guide]) -> Vec<Drawings> {
+    guides.iter().map(|guide| drawings(guide, theme.phrases(guide.language))).collect()
 }
 
 /// All pages but the one about the guide; with a fingerprint, only that one.
-fn pages(theme: &Theme, guides: &[Guide], out: &mut Vec<Artifact>, fingerprint: &str) -> Result<(), String> {
-    for guide in guides {
+fn pages(
+    theme: &Theme,
+    guides: &[Drawn],
+    out: &mut Vec<Artifact>,
+    fingerprint: &str,
+) -> Result<(), String> {
+    for (guide, drawings) in guides {
         for page in guide.pages.iter().filter(|page| (page.address == "about") != fingerprint.is_empty()) {
-            out.push(page::page(theme, guide, page, fingerprint)?);
+            out.push(page::page(theme, guide, drawings, page, fingerprint)?);
         }
     }
     Ok(())
@@ -113,8 +132,46 @@ fn signs(theme: &Theme, guide: &Guide) -> Vec<Artifact> {
     drawn.map(|(code, drawing)| Artifact::text(format!("{key}/signs/{code}.svg"), drawing.clone())).collect()
 }
 
+/// The dealer's mark.
+fn logo(guide: &Guide) -> Option<Artifact> {
+    let logo = guide.identity.dealer_logo?;
+    Some(Artifact { path: format!("{}/{}", guide.identity.key, logo.name), bytes: logo.bytes.clone() })
+}
+
+/// All sizes of the photos that this van's pages show.
+fn photos(book: &Book, guide: &Guide) -> Vec<Artifact> {
+    let shown = guide.pages.iter().flat_map(|page| match &page.body {
+        PageBody::Place(place) => place.photos.as_slice(),
+        PageBody::Fit(fit) => fit.photos.as_slice(),
+        _ => &[],
+    });
+    let pointed_at = pointed_at(guide);
+    let in_texts = pointed_at.iter().filter_map(|path| book.photos.get(path));
+    let all: BTreeMap<_, _> =
+        shown.map(|pictured| pictured.photo).chain(in_texts).map(|photo| (&photo.id, photo)).collect();
+    let sizes = all.into_values().flat_map(|photo| photo.sizes.iter().map(move |size| (photo, size)));
+    sizes
+        .map(|(photo, size)| Artifact {
+            path: format!("{}/{}", guide.identity.key, photo.path(size)),
+            bytes: size.bytes.clone(),
+        })
+        .collect()
+}
+
 /// The pictures and files that the texts of this van point at.
 fn assets(book: &Book, guide: &Guide) -> Vec<Artifact> {
+    let wanted = pointed_at(guide).into_iter();
+    let found = wanted.filter_map(|path| book.assets.get(&path).map(|bytes| (path, bytes)));
+    found
+        .map(|(path, bytes)| Artifact {
+            path: format!("{}/{}", guide.identity.key, links::asset(&path)),
+            bytes: bytes.clone(),
+        })
+        .collect()
+}
+
+/// The paths in the book of the pictures and files that the texts of this van point at.
+fn pointed_at(guide: &Guide) -> BTreeSet<String> {
     let mut wanted = BTreeSet::new();
     for view in guide.views.values() {
         wanted.extend(view.text.refs.pictures.iter().map(|picture| format!("{}/{}", view.folder, picture.value)));
@@ -123,11 +180,5 @@ fn assets(book: &Book, guide: &Guide) -> Vec<Artifact> {
             _ => None,
         }));
     }
-    let found = wanted.into_iter().filter_map(|path| book.assets.get(&path).map(|bytes| (path, bytes)));
-    found
-        .map(|(path, bytes)| Artifact {
-            path: format!("{}/{}", guide.identity.key, links::asset(&path)),
-            bytes: bytes.clone(),
-        })
-        .collect()
+    wanted
 }

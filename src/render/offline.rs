@@ -15,9 +15,6 @@ pub const MANIFEST: &str = "guide.webmanifest";
 /// The name of the script that gives the fingerprint a name.
 pub const FINGERPRINT: &str = "fingerprint.js";
 
-/// Endings of photos, which are saved after the text.
-const PHOTOS: [&str; 5] = [".jpg", ".jpeg", ".png", ".webp", ".avif"];
-
 /// The manifest (W3C Web Application Manifest) and its icons.
 pub fn manifest(guide: &Guide) -> Vec<Artifact> {
     let identity = &guide.identity;
@@ -52,7 +49,7 @@ pub fn worker(theme: &Theme, key: &str, artifacts: &[Artifact], fingerprint: &st
     let (mut text, mut photos) = (Map::new(), Map::new());
     for artifact in artifacts.iter().chain([&named]) {
         let path = artifact.path.strip_prefix(key).unwrap_or(&artifact.path).trim_start_matches('/');
-        let photo = path.starts_with("files/") && PHOTOS.iter().any(|ending| path.to_lowercase().ends_with(ending));
+        let photo = path.starts_with("photos/");
         let list = if photo { &mut photos } else { &mut text };
         list.insert(path.to_string(), Value::String(hash(&artifact.bytes)));
     }

@@ -3,42 +3,48 @@
 //! An inline SVG for the width of a phone. It has classes and no colours, so `plan.css` decides how it looks; without
 //! any style it is still a line drawing with links. The same plan gives the same text, byte for byte.
 
+mod drawn;
 mod frame;
 mod input;
 pub(super) mod pen;
 mod rooms;
 mod shell;
+mod side;
 mod tags;
 #[cfg(test)]
 mod tests;
 
+pub use drawn::Drawn;
 pub use input::{Body, Door, DoorKind, Mark, MarkKind, Plan, Room, RoomKind, Side, Steering, Words};
+pub use side::side;
 
 use frame::WIDTH;
 use pen::{Area, Edge, Num, Path, Pen, Point, escape};
-use tags::{Group, Layout, Placed};
+use tags::{Group, Placed, Tagged};
 
-/// Draws `plan` as an `<svg>` element.
+/// Draws `plan` as an `<svg>` element, once for all pages.
 ///
 /// The drawing is a labelled group of lists of links, one list for each edge that has tags; everything else in it is
 /// hidden from screen readers. Numbers that are no numbers, and positions off the vehicle, are brought back onto it.
-pub fn draw(plan: &Plan, words: &Words) -> String {
+pub fn draw(plan: &Plan, words: &Words) -> Drawn {
     let layout = tags::arrange(plan);
     let mut pen = Pen::default();
-    pen.open("svg", "plan", &root_attributes(plan, words, layout.height));
+    pen.open("svg", "plan", &root_attributes(plan, &words.label, layout.height));
     pen.open("g", "plan-vehicle", r#"fill="none" stroke="currentColor" font-size="11.5" aria-hidden="true""#);
     shell::under(&mut pen, plan, &layout.frame);
-    rooms::draw(&mut pen, plan, &layout.frame, layout.tags());
+    rooms::draw(&mut pen, plan, &layout.frame, layout.spots());
     shell::walls(&mut pen, plan, &layout.frame);
     pen.close("g");
     heads(&mut pen, plan, words);
-    places(&mut pen, &layout, plan, words);
+    let (left, right) = sides(plan, words);
+    let within = layout.frame.hull().shrunk(4.0);
+    places(&mut pen, &layout.groups, within, &[&words.front, left, right, &words.rear], words);
     pen.close("svg");
-    pen.finish()
+    pen.drawn()
 }
 
-fn root_attributes(plan: &Plan, words: &Words, height: f64) -> String {
-    let label = [plan.title.as_str(), &words.label].map(str::trim);
+fn root_attributes(plan: &Plan, label: &str, height: f64) -> String {
+    let label = [plan.title.as_str(), label].map(str::trim);
     let label = label.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(". ");
     format!(
         "xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {} {}\" role=\"group\" aria-label=\"{}\"",
@@ -64,75 +70,79 @@ fn sides<'w>(plan: &Plan, words: &'w Words) -> (&'w str, &'w str) {
 }
 
 /// Leaders and dots first, so that no tag is ever covered; then the tags as lists of links.
-fn places(pen: &mut Pen, layout: &Layout, plan: &Plan, words: &Words) {
+fn places(pen: &mut Pen, groups: &[Group], within: Area, names: &[&str], words: &Words) {
     pen.open("g", "plan-leaders", r#"fill="none" stroke="currentColor" aria-hidden="true""#);
-    layout.tags().for_each(|placed| leader(pen, placed, layout.frame.hull().shrunk(4.0)));
+    groups.iter().for_each(|group| group.spots.iter().for_each(|placed| leader(pen, placed, group.edge, within)));
     pen.close("g");
-    let (left, right) = sides(plan, words);
-    let names = [&words.front, left, right, &words.rear];
-    for (group, name) in layout.groups.iter().zip(names).filter(|(group, _)| !group.tags.is_empty()) {
+    for (group, name) in groups.iter().zip(names).filter(|(group, _)| !group.spots.is_empty()) {
         list(pen, group, name, words);
     }
 }
 
 /// The line and the dot; within the walls a halo keeps the line clear of the furniture.
-fn leader(pen: &mut Pen, placed: &Placed, within: Area) {
+fn leader(pen: &mut Pen, placed: &Placed, edge: Edge, within: Area) {
     let [.., bend, dot] = placed.leader;
-    let hollow = dot_is_hollow(placed.mark);
-    if hollow || placed.mark.side == Side::Inside {
+    let hollow = placed.first().is_hollow();
+    if hollow || placed.first().side == Side::Inside {
         pen.line("plan-halo", within.nearest(bend), dot);
     }
-    let (line, size) = match placed.mark.here {
-        true => ("plan-leader plan-leader-here", 3.8),
-        false => ("plan-leader", 2.8),
-    };
-    pen.path(line, &Path::through(&placed.leader));
-    if placed.mark.here {
-        pen.circle("plan-ring", dot, 7.0);
+    if let ([first, .., last], true) = (placed.tags.as_slice(), edge.upright()) {
+        let inner = placed.leader[0].0;
+        pen.line("plan-leader", (inner, first.tag.center().1), (inner, last.tag.center().1));
     }
-    let ends = if hollow { "plan-dot plan-dot-hollow" } else { "plan-dot" };
-    pen.circle(ends, dot, size);
+    pen.either(placed.numbers(), |pen, here| {
+        let (line, size) = if here { ("plan-leader plan-leader-here", 3.8) } else { ("plan-leader", 2.8) };
+        pen.path(line, &Path::through(&placed.leader));
+        if here {
+            pen.circle("plan-ring", dot, 7.0);
+        }
+        let ends = if hollow { "plan-dot plan-dot-hollow" } else { "plan-dot" };
+        pen.circle(ends, dot, size);
+    });
 }
 
-/// A hollow dot stands for what is above or below the floor that is drawn.
-fn dot_is_hollow(mark: &Mark) -> bool {
-    matches!(mark.side, Side::Roof | Side::Under)
+impl Mark {
+    /// A hollow dot stands for what is above or below the floor that is drawn.
+    fn is_hollow(&self) -> bool {
+        matches!(self.side, Side::Roof | Side::Under)
+    }
 }
 
 fn list(pen: &mut Pen, group: &Group, name: &str, words: &Words) {
     let style = r#"fill="none" stroke="currentColor" font-weight="700""#;
     pen.open("g", "plan-list", &format!("{style} role=\"list\" aria-label=\"{}\"", escape(name)));
-    for placed in &group.tags {
+    for tagged in group.spots.iter().flat_map(|placed| &placed.tags) {
         pen.open("g", "plan-place", r#"role="listitem""#);
-        tag(pen, placed, group.edge, words);
+        tag(pen, tagged, group.edge, words);
         pen.close("g");
     }
     pen.close("g");
 }
 
-fn tag(pen: &mut Pen, placed: &Placed, edge: Edge, words: &Words) {
-    let mark = placed.mark;
-    let (href, label) = (escape(&mark.href), escape(&spoken(mark, words)));
-    let (class, current) = match mark.here {
-        true => (" plan-here", " aria-current=\"location\""),
-        false => ("", ""),
-    };
-    let class = format!("plan-mark plan-kind-{}{class}", mark.kind.word());
-    let link = format!("href=\"{href}\" aria-label=\"{label}\"{current}");
-    pen.open("a", &class, &link);
-    match mark.here {
-        true => pen.path("plan-tag", &pointed(placed.tag, edge)),
-        false => pen.rect("plan-tag", placed.tag, 7.0),
-    }
-    code(pen, placed, edge);
+/// Drawn about its own middle, so that all tags but their words are the same text and weigh little on the way to a phone.
+fn tag(pen: &mut Pen, tagged: &Tagged, edge: Edge, words: &Words) {
+    let (mark, (x, y)) = (tagged.mark, tagged.tag.center());
+    let face = Area::around((0.0, 0.0), tagged.tag.w, tagged.tag.h);
+    pen.link(tagged.number, &mark.address, |here| {
+        let (class, current) = if here { (" plan-here", " aria-current=\"location\"") } else { ("", "") };
+        let (kind, label) = (mark.kind.word(), escape(&spoken(mark, words, here)));
+        let at = format!("transform=\"translate({} {})\"", Num(x), Num(y));
+        format!("class=\"plan-mark plan-kind-{kind}{class}\" {at} aria-label=\"{label}\"{current}")
+    });
+    pen.either(vec![tagged.number], |pen, here| {
+        match here {
+            true => pen.path("plan-tag", &pointed(face, edge)),
+            false => pen.rect("plan-tag", face, 7.0),
+        }
+        code(pen, mark, face, edge, here);
+    });
     pen.close("a");
 }
 
 /// The code, after the sign if there is one, clear of the point of a pointed tag.
-fn code(pen: &mut Pen, placed: &Placed, edge: Edge) {
-    let mark = placed.mark;
+fn code(pen: &mut Pen, mark: &Mark, tag: Area, edge: Edge, here: bool) {
     let blunt = if edge.upright() { 0.92 } else { 0.84 };
-    let face = if mark.here { placed.tag.strip(edge, 0.0, blunt) } else { placed.tag };
+    let face = if here { tag.strip(edge, 0.0, blunt) } else { tag };
     let room = if mark.sign { sign(pen, face) } else { face };
     let (x, y) = room.center();
     let size = code_size(&mark.code, room.w);
@@ -140,9 +150,9 @@ fn code(pen: &mut Pen, placed: &Placed, edge: Edge) {
 }
 
 /// "G1 Gas locker, warning, you are here".
-fn spoken(mark: &Mark, words: &Words) -> String {
+fn spoken(mark: &Mark, words: &Words, here: bool) -> String {
     let mut spoken = format!("{} {}", mark.code, mark.name);
-    for (said, word) in [(mark.sign, &words.sign), (mark.here, &words.here)] {
+    for (said, word) in [(mark.sign, &words.sign), (here, &words.here)] {
         if said && !word.is_empty() {
             spoken += &format!(", {word}");
         }

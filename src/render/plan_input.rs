@@ -1,43 +1,70 @@
 //! What the drawing of a plan is told, from a guide.
 
-use super::links::Way;
-use super::plan::{self, Body, Door, DoorKind, Mark, MarkKind, Plan, Room, RoomKind, Side, Steering, Words};
+use super::links;
+use super::plan::{self, Body, Door, DoorKind, Drawn, Mark, MarkKind, Plan, Room, RoomKind, Side, Steering, Words};
 use crate::model::files::forms::Signal;
 use crate::model::files::vehicle as facts;
 use crate::model::guide::{Guide, PlaceEntry, Shape};
 use crate::model::phrases::Phrases;
 
-/// The plan as SVG, with the place `here` marked.
-pub fn plan(guide: &Guide, way: &Way, phrases: &Phrases, here: Option<usize>) -> String {
-    drawn(guide, &|place| way.to(place), phrases, here)
-}
-
-/// The plan as SVG for paper: its tags lead nowhere.
+/// The plan as SVG for paper.
 pub fn plan_on_paper(guide: &Guide, phrases: &Phrases) -> String {
-    drawn(guide, &|_| "#".to_string(), phrases, None)
+    drawings(guide, phrases).above("", None)
 }
 
-fn drawn(guide: &Guide, way: &dyn Fn(&str) -> String, phrases: &Phrases, here: Option<usize>) -> String {
+/// The drawings of a guide, made once for all its pages.
+pub struct Drawings {
+    above: Drawn,
+    nearside: Option<Drawn>,
+    offside: Option<Drawn>,
+}
+
+impl Drawings {
+    /// The vehicle from above, on a page from which `up` leads to the van's folder, with the place `here` marked.
+    pub fn above(&self, up: &str, here: Option<usize>) -> String {
+        self.above.on(up, here)
+    }
+
+    /// Its sides with labelled places; with the reader at a place of `guide`, only that side, when the place is on it.
+    pub fn sides(&self, guide: &Guide, up: &str, here: Option<usize>) -> Vec<String> {
+        let seen =
+            |side: facts::Side| here.is_none_or(|here| guide.places[here].side == side && guide.places[here].labelled);
+        let sides = [(facts::Side::Nearside, &self.nearside), (facts::Side::Offside, &self.offside)];
+        let seen = sides.into_iter().filter(|(side, _)| seen(*side));
+        seen.filter_map(|(_, drawn)| Some(drawn.as_ref()?.on(up, here))).collect()
+    }
+}
+
+/// Draws the vehicle of a guide.
+pub fn drawings(guide: &Guide, phrases: &Phrases) -> Drawings {
     let shape = &guide.shape;
     let plan = Plan {
         title: guide.identity.title.to_string(),
         body: body(shape.body),
         length: shape.size[0],
         width: shape.size[1],
+        height: shape.size[2],
         front_axle: shape.front_axle,
         rear_axles: shape.rear_axles.clone(),
         steering: steering(shape),
         nearside_is_left: shape.nearside_is_left,
         doors: shape.doors.iter().map(door).collect(),
         rooms: shape.rooms.iter().filter_map(|room| self::room(room, guide.language)).collect(),
-        marks: guide.places.iter().enumerate().map(|(number, place)| mark(place, way, here == Some(number))).collect(),
+        marks: guide.places.iter().map(|place| mark(guide, place)).collect(),
     };
-    plan::draw(&plan, &words(phrases))
+    let words = words(phrases);
+    Drawings {
+        above: plan::draw(&plan, &words),
+        nearside: plan::side(&plan, &words, Side::Nearside),
+        offside: plan::side(&plan, &words, Side::Offside),
+    }
 }
 
 fn words(phrases: &Phrases) -> Words {
     Words {
         label: phrases.get("plan-label"),
+        nearside_label: phrases.get("plan-nearside-label"),
+        offside_label: phrases.get("plan-offside-label"),
         front: phrases.get("plan-front"),
         rear: phrases.get("plan-rear"),
         nearside: phrases.get("plan-nearside"),
@@ -52,8 +79,8 @@ fn steering(shape: &Shape) -> Option<Steering> {
     Some(if left { Steering::Left } else { Steering::Right })
 }
 
-fn mark(place: &PlaceEntry, way: &dyn Fn(&str) -> String, here: bool) -> Mark {
-    let [x, y, _] = place.position;
+fn mark(guide: &Guide, place: &PlaceEntry) -> Mark {
+    let [x, y, z] = place.position;
     Mark {
         code: place.code.to_string(),
         name: place.name.to_string(),
@@ -61,8 +88,9 @@ fn mark(place: &PlaceEntry, way: &dyn Fn(&str) -> String, here: bool) -> Mark {
         side: side(place.side),
         x,
         y,
-        href: way(place.code),
-        here,
+        z,
+        address: format!("{}/index.html", links::folder(guide, place.code)),
+        labelled: place.labelled,
         sign: place.signal >= Some(Signal::Warning),
     }
 }

@@ -6,6 +6,7 @@ mod figures;
 mod fits;
 mod links;
 mod old_labels;
+mod photos;
 mod places;
 mod providers;
 mod records;
@@ -59,6 +60,7 @@ fn van(book: &Book, number: usize, model: &Model, source: &VanSource) -> (Van, A
         incomplete,
         providers: Default::default(),
         tips: vec![],
+        photos: vec![],
         readings: vec![],
         waivers: vec![],
         former_keys: vec![],

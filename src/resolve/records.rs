@@ -1,8 +1,10 @@
 //! What a manifest records of one van: readings, waivers and a technician's words.
 
+use super::photos;
 use super::values::parse_quantity;
 use crate::diag::{Acc, Diagnostic, rules, suggest};
 use crate::model::book::{Book, VanSource};
+use crate::model::files::forms::Code;
 use crate::model::files::vehicle::Tip as TipFacts;
 use crate::model::quantity::Unit;
 use crate::model::source::At;
@@ -15,6 +17,7 @@ pub fn records(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
     for tip in &source.facts.tip {
         van.tips.extend(self::tip(acc, van, tip));
     }
+    photos::photos(acc, book, source, van);
 }
 
 pub(super) fn fit_number(acc: &mut Acc, van: &Van, name: &str, span: crate::model::source::Span) -> Option<usize> {
@@ -97,19 +100,21 @@ fn waivers(acc: &mut Acc, book: &Book, source: &VanSource, van: &mut Van) {
     }
 }
 
+pub(super) fn place_number(acc: &mut Acc, van: &Van, code: &At<Code>) -> Option<usize> {
+    let number = van.places.iter().position(|place| place.code.value == code.value);
+    if number.is_none() {
+        let known = van.places.iter().map(|place| place.code.value.0.as_str());
+        acc.add(
+            Diagnostic::new(&rules::UNKNOWN_PLACE, code.span, format!("there is no place `{}`", code.value.0))
+                .help(suggest::did_you_mean(&code.value, known)),
+        );
+    }
+    number
+}
+
 fn tip(acc: &mut Acc, van: &Van, tip: &TipFacts) -> Option<Tip> {
     let fit = tip.fit.as_ref().map(|fit| fit_number(acc, van, &fit.value, fit.span));
-    let place = tip.place.as_ref().map(|code| {
-        let number = van.places.iter().position(|place| place.code.value == code.value);
-        if number.is_none() {
-            let known = van.places.iter().map(|place| place.code.value.0.as_str());
-            acc.add(
-                Diagnostic::new(&rules::UNKNOWN_PLACE, code.span, format!("there is no place `{}`", code.value.0))
-                    .help(suggest::did_you_mean(&code.value, known)),
-            );
-        }
-        number
-    });
+    let place = tip.place.as_ref().map(|code| place_number(acc, van, code));
     if fit.is_some() == place.is_some() {
         let found = Diagnostic::new(&rules::WRONG_FORM, tip.says.span, "a tip is about one fit or one place");
         acc.add(found.help("give it `fit = \"…\"` or `place = \"…\"`, not both"));

@@ -6,6 +6,8 @@
 // Each test program uses a part of this.
 #![allow(dead_code)]
 
+pub mod pictures;
+
 use lockerleaf::diag::Acc;
 use lockerleaf::load::disk::Folder;
 use lockerleaf::load::files::{Files, Memory};
@@ -61,15 +63,19 @@ pub fn split(text: &str) -> (String, BTreeSet<Finding>) {
     (book, expected)
 }
 
-/// The base book with the files of `fixture` over it. A file whose only line is `(none)` is taken away.
+/// The base book with the files of `fixture` over it. A file whose only line is `(none)` is taken away; one whose only
+/// line is `(picture NAME)` is drawn.
 pub fn book(fixture: &str) -> Memory {
     let mut files = Memory::from_fixture(&read("tests/base.txt"));
     for (path, bytes) in Memory::from_fixture(fixture).0 {
-        if bytes == b"(none)\n" {
-            files.0.remove(&path)
+        let asked = std::str::from_utf8(&bytes).unwrap_or_default();
+        if let Some(name) = asked.strip_prefix("(picture ").and_then(|rest| rest.strip_suffix(")\n")) {
+            files.0.insert(path, pictures::named(name));
+        } else if bytes == b"(none)\n" {
+            files.0.remove(&path);
         } else {
-            files.0.insert(path, bytes)
-        };
+            files.0.insert(path, bytes);
+        }
     }
     files
 }

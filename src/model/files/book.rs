@@ -58,6 +58,8 @@ record! {
         web: Option<WebAddress>,
         /// When somebody answers.
         hours: Option<String>,
+        /// Their mark: an SVG or PNG file beside `book.toml`.
+        logo: Option<At<String>>,
     }
     /// How guides are made.
     Guides {

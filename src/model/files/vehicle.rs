@@ -291,6 +291,8 @@ record! {
         reading: Vec<Reading>,
         /// A technician's words about this one.
         tip: Vec<Tip>,
+        /// Photos of this one.
+        photo: Vec<Photo>,
         /// Safety notes that it does without, for a time.
         waiver: Vec<Waiver>,
         /// Keys that it had before: labels that carry them lead here.
@@ -347,6 +349,26 @@ record! {
         place: Option<At<Code>>,
         /// The words.
         says: At<String>,
+    }
+    /// A photo of this van, at a fit or a place.
+    Photo {
+        /// The file in the van's own folder, which has the manifest's name: `models/<model>/<van>/`.
+        file: At<String>,
+        /// The fit that it shows.
+        fit: Option<At<Id>>,
+        /// The place that it shows.
+        place: Option<At<Code>>,
+        /// What can be seen on it, for those who cannot see it.
+        alt: At<Words>,
+        /// Numbers drawn on it, each with its words.
+        callout: Vec<Callout>,
+    }
+    /// A number drawn on a photo, and what it says.
+    Callout {
+        /// Where, in hundredths of the upright photo: from its left edge, from its top.
+        at: At<Vec<f64>>,
+        /// What is there.
+        says: At<Words>,
     }
 }
 

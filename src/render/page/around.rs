@@ -5,7 +5,7 @@ use crate::model::files::forms::Signal;
 use crate::model::guide::{PageBody, View};
 use crate::model::text::{Block, each_note};
 use crate::model::van::Bound;
-use crate::render::html::{self, Around};
+use crate::render::html::{self, Around, Picture};
 use crate::render::links::asset;
 use crate::render::{root, search};
 
@@ -78,7 +78,7 @@ impl Around for TextAround<'_> {
             Bound::Places(places) => return self.places(out, places, inner),
             Bound::Hazard(hazard) => Some(self.hazard(hazard)),
             Bound::Web(address) => Some(address.clone()),
-            Bound::File(path) => Some(self.stand.way.file(&asset(path))),
+            Bound::File(path) => Some(self.stand.file(path)),
         };
         match href {
             None => out.push_str(inner),
@@ -90,7 +90,7 @@ impl Around for TextAround<'_> {
         }
     }
 
-    fn picture(&self, number: usize) -> String {
+    fn picture(&self, number: usize) -> Picture {
         let path = self
             .view
             .text
@@ -99,7 +99,14 @@ impl Around for TextAround<'_> {
             .get(number)
             .map(|picture| format!("{}/{}", self.view.folder, picture.value))
             .unwrap_or_default();
-        self.stand.way.file(&asset(&path))
+        match self.stand.guide.photos.get(&path) {
+            Some(photo) => self.stand.photo(photo),
+            None => Picture {
+                src: self.stand.way.file(&asset(&path)),
+                size: self.stand.guide.drawings.get(&path).copied(),
+                ..Picture::default()
+            },
+        }
     }
 
     fn slot(&self, number: usize) -> &str {

@@ -1,7 +1,7 @@
 //! Pages that list things over the whole van.
 
 use super::around::{TextAround, gravest, rendered, signal_word};
-use super::{Stand, c, plan_input};
+use super::{Stand, c};
 use crate::model::files::forms::{Signal, System};
 use crate::model::files::vehicle::Side;
 use crate::model::guide::{PageBody, Routined, Shown, View, Warned, WordEntry};
@@ -17,7 +17,8 @@ impl Stand<'_> {
                 .then(|| c::SidePlaces { title: self.phrases.get(&format!("side-{}", side.word())), places })
         };
         c::Places {
-            plan_html: plan_input::plan(self.guide, &self.way, self.phrases, None),
+            plan_html: self.drawings.above(&self.way.up(), None),
+            sides_html: self.drawings.sides(self.guide, &self.way.up(), None),
             sides: Side::ALL.iter().filter_map(side).collect(),
         }
     }

@@ -5,20 +5,28 @@ mod dates;
 mod figures;
 mod lists;
 mod parts;
+mod photos;
 mod pieces;
 
 use super::context as c;
 use super::links::{Way, folder};
+use super::plan_input::Drawings;
 use super::theme::Theme;
-use super::{Artifact, label, links, offline, plan_input, root, search};
+use super::{Artifact, label, links, offline, root, search};
 use crate::model::guide::{Guide, Page, PageBody};
 use crate::model::phrases::Phrases;
 use serde::Serialize;
 
 /// The file of `page`. The fingerprint is for the page about the guide.
-pub fn page(theme: &Theme, guide: &Guide, page: &Page, fingerprint: &str) -> Result<Artifact, String> {
+pub fn page(
+    theme: &Theme,
+    guide: &Guide,
+    drawings: &Drawings,
+    page: &Page,
+    fingerprint: &str,
+) -> Result<Artifact, String> {
     let phrases = theme.phrases(guide.language);
-    let stand = Stand { guide, page, way: Way::from(guide, page), phrases, theme };
+    let stand = Stand { guide, page, way: Way::from(guide, page), phrases, theme, drawings };
     let html = stand.html(fingerprint)?;
     let folder = folder(guide, &page.address);
     let slash = if folder.is_empty() { "" } else { "/" };
@@ -32,6 +40,7 @@ struct Stand<'a> {
     way: Way<'a>,
     phrases: &'a Phrases,
     theme: &'a Theme,
+    drawings: &'a Drawings,
 }
 
 impl Stand<'_> {
@@ -154,13 +163,15 @@ impl Stand<'_> {
             dealer_email: identity.dealer_email.to_string(),
             dealer_web: identity.dealer_web.to_string(),
             dealer_hours: identity.dealer_hours.to_string(),
+            dealer_logo: identity.dealer_logo.map(|logo| self.way.file(logo.name)).unwrap_or_default(),
+            dealer_logo_size: identity.dealer_logo.map(|logo| logo.size).unwrap_or_default(),
         }
     }
 
     fn home(&self) -> c::Home {
         let routines = self.guide.pages.iter().filter(|page| matches!(page.body, PageBody::Routine(_)));
         c::Home {
-            plan_html: plan_input::plan(self.guide, &self.way, self.phrases, None),
+            plan_html: self.drawings.above(&self.way.up(), None),
             places: (0..self.guide.places.len()).map(|place| self.place_link(place)).collect(),
             routines: routines
                 .map(|page| c::Named { title: page.title.clone(), href: self.way.to(&page.address) })

@@ -1,7 +1,7 @@
 //! Pages about one thing: a place, a part, a system, a routine.
 
 use super::around::{TextAround, rendered};
-use super::{Stand, c, label, plan_input};
+use super::{Stand, c, label};
 use crate::model::expected::Standing;
 use crate::model::files::forms::System;
 use crate::model::guide::{FitPage, FitSummary, OldLabel, PlacePage, ReadingEntry, RoutinePage, Shown, Step};
@@ -14,7 +14,8 @@ impl Stand<'_> {
         let entry = &self.guide.places[place.place];
         c::Place {
             place: self.place_link(place.place),
-            plan_html: plan_input::plan(self.guide, &self.way, self.phrases, Some(place.place)),
+            plan_html: self.drawings.above(&self.way.up(), Some(place.place)),
+            sides_html: self.drawings.sides(self.guide, &self.way.up(), Some(place.place)),
             parts: place
                 .fits
                 .iter()
@@ -26,6 +27,7 @@ impl Stand<'_> {
             notes: place.notes.iter().map(|warned| self.note(warned)).collect(),
             sections: self.sections(&place.sections, true),
             tips: place.tips.iter().map(ToString::to_string).collect(),
+            photos: self.pictured(&place.photos),
             dates: place.dates.iter().map(|date| self.date(date)).collect(),
             related: place.related.iter().map(|place| self.place_link(*place)).collect(),
             code_href: if entry.labelled { self.way.file(&format!("{}/code.svg", entry.code)) } else { String::new() },
@@ -74,6 +76,7 @@ impl Stand<'_> {
             readings: fit.readings.iter().map(|reading| self.reading(reading)).collect(),
             dates: fit.dates.iter().map(|date| self.date(date)).collect(),
             tips: fit.tips.iter().map(ToString::to_string).collect(),
+            photos: self.pictured(&fit.photos),
             sources: fit
                 .sources
                 .iter()

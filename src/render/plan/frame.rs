@@ -12,7 +12,7 @@ pub const MARGIN: f64 = 77.0;
 /// A longer vehicle is drawn smaller, so that it still fits a screen or a page.
 const TALLEST: f64 = 700.0;
 /// Drawn ahead of a trailer: a usual length of A-frame and coupling (common practice, about 1.2 m).
-const DRAWBAR: f64 = 1200.0;
+pub const DRAWBAR: f64 = 1200.0;
 
 /// A corner of one half of the body: `x` from the front, `inset` from the full width, and its radius, in mm.
 type Corner = (f64, f64, f64);

@@ -11,6 +11,8 @@ pub struct Plan {
     /// Length of the body: a trailer's drawbar is drawn ahead of it.
     pub length: f64,
     pub width: f64,
+    /// Above the ground.
+    pub height: f64,
     pub front_axle: Option<f64>,
     /// From the front of the body.
     pub rear_axles: Vec<f64>,
@@ -102,10 +104,11 @@ pub struct Mark {
     pub side: Side,
     pub x: f64,
     pub y: f64,
-    /// Where a tap leads.
-    pub href: String,
-    /// The reader stands here.
-    pub here: bool,
+    pub z: f64,
+    /// Where a tap leads, below the root of the guide.
+    pub address: String,
+    /// A label is put there: outside, it is worth knowing how high.
+    pub labelled: bool,
     /// A warning waits here: adds a small triangle.
     pub sign: bool,
 }
@@ -147,6 +150,9 @@ impl MarkKind {
 pub struct Words {
     /// What the drawing is, in one sentence: "Plan seen from above. Choose a place."
     pub label: String,
+    /// The same for the views from the sides: "The nearside, seen from outside. Choose a place."
+    pub nearside_label: String,
+    pub offside_label: String,
     pub front: String,
     pub rear: String,
     pub nearside: String,

@@ -1,5 +1,6 @@
 //! Writes SVG: shapes with a class, numbers with one decimal at most, text escaped.
 
+use super::drawn::{Drawn, Piece};
 use std::fmt;
 
 /// A point in drawing units.
@@ -188,11 +189,43 @@ const INK: &str = r#"fill="currentColor" stroke="none""#;
 
 /// The growing drawing.
 #[derive(Default)]
-pub struct Pen(String);
+pub struct Pen(String, Vec<Piece>);
 
 impl Pen {
+    /// The drawing as text, where nothing in it depends on a page.
     pub fn finish(self) -> String {
-        self.0
+        self.drawn().on("", None)
+    }
+
+    /// The drawing, for all pages.
+    pub fn drawn(mut self) -> Drawn {
+        self.flush();
+        Drawn(self.1)
+    }
+
+    fn flush(&mut self) {
+        let text = std::mem::take(&mut self.0);
+        if !text.is_empty() {
+            self.1.push(Piece::Text(text));
+        }
+    }
+
+    /// What differs when the reader stands at one of `marks`.
+    pub fn either(&mut self, marks: Vec<usize>, draw: impl Fn(&mut Pen, bool)) {
+        self.flush();
+        let [there, here] = [false, true].map(|here| {
+            let mut pen = Pen::default();
+            draw(&mut pen, here);
+            pen.0
+        });
+        self.1.push(Piece::Either { marks, there, here });
+    }
+
+    /// Opens a link to `address`, which is below the root of the guide; `attributes` as in [`Pen::open`].
+    pub fn link(&mut self, mark: usize, address: &str, attributes: impl Fn(bool) -> String) {
+        self.either(vec![mark], |pen, here| pen.0 += &format!("<a {} href=\"", attributes(here)));
+        self.1.push(Piece::Up);
+        self.0 += &format!("{}\">", escape(address));
     }
 
     /// Opens an element; `attributes` are written as they are, so they come from [`escape`] or from this program.

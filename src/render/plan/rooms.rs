@@ -18,11 +18,11 @@ struct Placing<'a> {
 }
 
 /// Draws the furniture, then the names that meet no leader, dot or other name.
-pub fn draw<'a>(pen: &mut Pen, plan: &Plan, frame: &Frame, tags: impl Iterator<Item = &'a Placed<'a>>) {
+pub fn draw<'a>(pen: &mut Pen, plan: &Plan, frame: &Frame, spots: impl Iterator<Item = &'a Placed<'a>>) {
     let placings = plan.rooms.iter().map(|room| Placing::new(room, frame));
     let placings: Vec<_> = placings.collect();
     placings.iter().for_each(|placing| placing.draw(pen, frame));
-    let leaders = tags.flat_map(|tag| obstacles(tag.leader));
+    let leaders = spots.flat_map(|spot| obstacles(spot.leader));
     let pillows = placings.iter().filter_map(Placing::pillows);
     let mut taken: Vec<Area> = leaders.chain(pillows).collect();
     for placing in &placings {

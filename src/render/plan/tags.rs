@@ -13,34 +13,55 @@ pub const TAG_WIDTH: f64 = 52.0;
 pub const TAG_HEIGHT: f64 = 30.0;
 /// From the middle of one tag to the middle of the next.
 const COLUMN_PITCH: f64 = 34.0;
-const ROW_PITCH: f64 = 58.0;
+/// The same within a list of tags that share one leader.
+const LIST_PITCH: f64 = 31.0;
+pub const ROW_PITCH: f64 = 58.0;
 /// From dot to dot, so that each can be seen and no leader runs through another's dot.
-const DOT_PITCH: f64 = 7.0;
-/// The dot where the reader stands has a ring round it.
-const RING_PITCH: f64 = 18.0;
+const DOT_PITCH: f64 = 8.0;
+/// Dots nearer to each other than this are one spot: its places share a dot, a leader and a list of tags.
+const SAME_SPOT: f64 = 6.0;
 /// A leader leaves its tag straight, so that it keeps clear of the tags beside it.
 const STUB: f64 = 4.5;
 /// Between the edge of the drawing and its tags.
 const RIM: f64 = 1.0;
 /// Between a row of tags and the body.
-const GUTTER: f64 = 24.0;
+pub const GUTTER: f64 = 24.0;
 /// The line of words at the top.
 const HEAD: f64 = 24.0;
 /// As many tags as fit side by side.
 const ROW_HOLDS: usize = 6;
 
-/// A place with its tag, its dot and the leader between them.
-pub struct Placed<'a> {
+/// A place with its tag.
+pub struct Tagged<'a> {
+    /// Its number in the plan.
+    pub number: usize,
     pub mark: &'a Mark,
     pub tag: Area,
-    /// From the tag straight out, aslant to the level of the dot, and straight in to the dot.
+}
+
+/// The places of one spot with their tags, its dot and the leader between them.
+pub struct Placed<'a> {
+    pub tags: Vec<Tagged<'a>>,
+    /// From the list of tags straight out, aslant to the level of the dot, and straight in to the dot.
     pub leader: [Point; 4],
 }
 
-/// The tags along one edge of the drawing, in reading order.
+impl Placed<'_> {
+    /// The numbers of its places.
+    pub fn numbers(&self) -> Vec<usize> {
+        self.tags.iter().map(|tagged| tagged.number).collect()
+    }
+
+    /// Any of its places stands for the spot: they share what is drawn there.
+    pub fn first(&self) -> &Mark {
+        self.tags[0].mark
+    }
+}
+
+/// The spots along one edge of the drawing, in reading order.
 pub struct Group<'a> {
     pub edge: Edge,
-    pub tags: Vec<Placed<'a>>,
+    pub spots: Vec<Placed<'a>>,
 }
 
 pub struct Layout<'a> {
@@ -50,16 +71,31 @@ pub struct Layout<'a> {
 }
 
 impl<'a> Layout<'a> {
-    pub fn tags(&self) -> impl Iterator<Item = &Placed<'a>> {
-        self.groups.iter().flat_map(|group| &group.tags)
+    pub fn spots(&self) -> impl Iterator<Item = &Placed<'a>> {
+        self.groups.iter().flat_map(|group| &group.spots)
     }
 }
 
-/// A place and where its dot belongs, with `top` of the frame still 0.
-#[derive(Clone, Copy)]
-struct Spot<'a> {
-    mark: &'a Mark,
+/// Places and where their dot belongs, with `top` of the frame still 0.
+pub(super) struct Spot<'a> {
+    marks: Vec<(usize, &'a Mark)>,
     dot: Point,
+}
+
+impl<'a> Spot<'a> {
+    pub(super) fn new(number: usize, mark: &'a Mark, dot: Point) -> Self {
+        Spot { marks: vec![(number, mark)], dot }
+    }
+
+    /// How much longer than one tag its list is.
+    fn longer(&self) -> f64 {
+        (self.marks.len() - 1) as f64 * LIST_PITCH
+    }
+
+    /// The code that comes first, so that the order of the manifests changes nothing.
+    fn code(&self) -> &'a str {
+        &self.marks[0].1.code
+    }
 }
 
 /// The places by edge, before their tags have a position.
@@ -72,29 +108,26 @@ struct Dealt<'a> {
 }
 
 /// Where the tags of one edge may stand.
-struct Lane {
-    edge: Edge,
+pub(super) struct Lane {
+    pub edge: Edge,
     /// Least distance between the middles of two tags.
-    pitch: f64,
+    pub pitch: f64,
     /// First and last middle of a tag along the edge.
-    range: (f64, f64),
+    pub range: (f64, f64),
     /// First and last level of a dot along the edge: no leader strays between the tags of another edge.
-    reach: (f64, f64),
-    /// The middle of the tags, across the edge.
-    middle: f64,
+    pub reach: (f64, f64),
+    /// The middle of the tags, across the edge; of a list in a row, of the tag nearest to the vehicle.
+    pub middle: f64,
     /// Where leaders stop slanting, across the edge.
-    bend: f64,
+    pub bend: f64,
 }
 
 pub fn arrange(plan: &Plan) -> Layout<'_> {
     let mut frame = Frame::new(plan);
     let span = frame.units(frame.ahead + frame.length);
     let dealt = deal(plan, &frame, (span / COLUMN_PITCH) as usize);
-    let longest = dealt.left.len().max(dealt.right.len());
-    let tall = span.max(longest as f64 * COLUMN_PITCH);
-    let row = |spots: &[Spot]| {
-        if spots.is_empty() { 0.0 } else { TAG_HEIGHT + GUTTER }
-    };
+    let long = |spots: &[Spot]| spots.iter().map(|spot| COLUMN_PITCH + spot.longer()).sum::<f64>();
+    let tall = span.max(long(&dealt.left)).max(long(&dealt.right));
     let first = HEAD + row(&dealt.top);
     let last = first + tall;
     let height = last + row(&dealt.bottom) + 6.0;
@@ -105,8 +138,14 @@ pub fn arrange(plan: &Plan) -> Layout<'_> {
     Layout { frame, height, groups }
 }
 
+/// How deep a row of tags is, with the air between it and the body.
+pub(super) fn row(spots: &[Spot]) -> f64 {
+    let deepest = spots.iter().map(Spot::longer).reduce(f64::max);
+    deepest.map_or(0.0, |longer| TAG_HEIGHT + longer + GUTTER)
+}
+
 /// The four edges, with columns that run from `first` to `last`.
-fn lanes(first: f64, last: f64) -> [Lane; 4] {
+pub(super) fn lanes(first: f64, last: f64) -> [Lane; 4] {
     let row = (RIM + TAG_WIDTH / 2.0, WIDTH - RIM - TAG_WIDTH / 2.0);
     let column = (first + TAG_HEIGHT / 2.0, last - TAG_HEIGHT / 2.0);
     let lane = |edge: Edge, middle, bend| {
@@ -127,10 +166,14 @@ fn lanes(first: f64, last: f64) -> [Lane; 4] {
 /// Deals the places to the edges: outside places to their own side, the rest to the nearer column.
 fn deal<'a>(plan: &'a Plan, frame: &Frame, column_holds: usize) -> Dealt<'a> {
     let mut dealt = Dealt::default();
-    for mark in &plan.marks {
+    for (number, mark) in plan.marks.iter().enumerate() {
         let dot = frame.onto_body(mark.side, mark.x, mark.y);
         let edge = edge_of(plan, mark, dot);
-        dealt.list(edge).push(Spot { mark, dot });
+        dealt.list(edge).push(Spot::new(number, mark, dot));
+    }
+    for edge in [Edge::Top, Edge::Left, Edge::Right, Edge::Bottom] {
+        let spots = std::mem::take(dealt.list(edge));
+        *dealt.list(edge) = gather(spots, edge);
     }
     dealt.shed_row(Edge::Top);
     dealt.shed_row(Edge::Bottom);
@@ -180,10 +223,13 @@ impl<'a> Dealt<'a> {
     /// The innermost go first, so that no leader of one column reaches past the dot of another.
     fn level_columns(&mut self, holds: usize) {
         for (from, to) in [(Edge::Left, Edge::Right), (Edge::Right, Edge::Left)] {
-            while self.list(from).len() > holds && self.list(to).len() + 1 < self.list(from).len() {
+            while count(self.list(from)) > holds {
                 let Some(index) = innermost(self.list(from), from) else {
                     break;
                 };
+                if count(self.list(to)) + self.list(from)[index].marks.len() >= count(self.list(from)) {
+                    break;
+                }
                 let spot = self.list(from).remove(index);
                 self.list(to).push(spot);
             }
@@ -191,9 +237,63 @@ impl<'a> Dealt<'a> {
     }
 }
 
+/// How many tags there are.
+fn count(spots: &[Spot]) -> usize {
+    spots.iter().map(|spot| spot.marks.len()).sum()
+}
+
+/// Makes one spot of places whose dots would cover each other. Hollow dots and full ones stay apart.
+pub(super) fn gather(mut spots: Vec<Spot>, edge: Edge) -> Vec<Spot> {
+    spots.sort_by(|a, b| order(edge, a, b));
+    let mut gathered: Vec<Spot> = Vec::new();
+    for spot in spots {
+        let hollow = |spot: &Spot| spot.marks[0].1.is_hollow();
+        let near = |other: &&mut Spot| {
+            let away = (other.dot.0 - spot.dot.0).hypot(other.dot.1 - spot.dot.1);
+            away < SAME_SPOT && hollow(other) == hollow(&spot)
+        };
+        match gathered.iter_mut().find(near) {
+            Some(other) => other.marks.extend(spot.marks),
+            None => gathered.push(spot),
+        }
+    }
+    gathered.iter_mut().for_each(|spot| spot.marks.sort_by(|a, b| a.1.code.cmp(&b.1.code)));
+    gathered
+}
+
+/// Joins the spots of a row that are nearest along it, until it holds them.
+pub(super) fn join(spots: &mut Vec<Spot>) {
+    spots.sort_by(|a, b| order(Edge::Top, a, b));
+    while spots.len() > ROW_HOLDS {
+        let gap = |at: &usize| spots[at + 1].dot.0 - spots[*at].dot.0;
+        let nearest = (0..spots.len() - 1).min_by(|a, b| gap(a).total_cmp(&gap(b))).unwrap_or_default();
+        let next = spots.remove(nearest + 1);
+        spots[nearest].marks.extend(next.marks);
+    }
+}
+
+/// Moves spots from a row that holds too many to one that has room, those nearest to it first.
+pub(super) fn level_rows(rows: &mut [Vec<Spot>; 2]) {
+    for (from, to, down) in [(0, 1, 1.0), (1, 0, -1.0)] {
+        while rows[from].len() > ROW_HOLDS && rows[to].len() < ROW_HOLDS {
+            let depth = |at: &usize| rows[from][*at].dot.1 * down;
+            let nearest = (0..rows[from].len()).max_by(|a, b| depth(a).total_cmp(&depth(b))).unwrap_or_default();
+            let spot = rows[from].remove(nearest);
+            rows[to].push(spot);
+        }
+    }
+}
+
+fn order(edge: Edge, a: &Spot, b: &Spot) -> Ordering {
+    let apart = |spot: &Spot| edge.point(spot.dot.0, spot.dot.1);
+    let (one, two) = (apart(a), apart(b));
+    one.0.total_cmp(&two.0).then(one.1.total_cmp(&two.1)).then_with(|| a.code().cmp(b.code()))
+}
+
 /// The place of a column that lies farthest into the vehicle, of those that may change sides.
 fn innermost(spots: &[Spot], column: Edge) -> Option<usize> {
-    let may_move = |spot: &Spot| matches!(spot.mark.side, Side::Inside | Side::Roof | Side::Under);
+    let within = |mark: &Mark| matches!(mark.side, Side::Inside | Side::Roof | Side::Under);
+    let may_move = |spot: &Spot| spot.marks.iter().all(|(_, mark)| within(mark));
     let depth = |index: &usize| -spots[*index].dot.0 * column.outward();
     let movable = (0..spots.len()).filter(|index| may_move(&spots[*index]));
     movable.max_by(|a, b| depth(a).total_cmp(&depth(b)))
@@ -203,24 +303,24 @@ fn innermost(spots: &[Spot], column: Edge) -> Option<usize> {
 ///
 /// A leader slants from its tag to the level of its dot, then runs straight in. Tags and levels are both in strict order
 /// along the edge, so the slanting parts cannot cross; the straight parts are parallel.
-fn line_up<'a>(mut spots: Vec<Spot<'a>>, lane: &Lane, down: f64) -> Group<'a> {
+pub(super) fn line_up<'a>(mut spots: Vec<Spot<'a>>, lane: &Lane, down: f64) -> Group<'a> {
     spots.iter_mut().for_each(|spot| spot.dot.1 += down);
-    spots.sort_by(|a, b| lane.order(a, b));
+    spots.sort_by(|a, b| order(lane.edge, a, b));
     let levels = levels(&spots, lane);
-    let stands = spread(&levels, &vec![lane.pitch; spots.len()], lane.range);
+    let longer = |spot: &Spot| if lane.edge.upright() { spot.longer() } else { 0.0 };
+    let sizes: Vec<f64> = spots.iter().map(|spot| lane.pitch + longer(spot)).collect();
+    let half = |spot: Option<&Spot>| spot.map_or(0.0, longer) / 2.0;
+    let range = (lane.range.0 + half(spots.first()), lane.range.1 - half(spots.last()));
+    let stands = spread(&levels, &sizes, range);
     let places = spots.iter().zip(levels).zip(stands);
-    let tags = places.map(|((spot, level), stand)| lane.place(spot, level, stand));
-    Group { edge: lane.edge, tags: tags.collect() }
+    let placed = places.map(|((spot, level), stand)| lane.place(spot, level, stand));
+    Group { edge: lane.edge, spots: placed.collect() }
 }
 
 /// Where along the edge each leader runs in: at its dot, or beside it when dots are crowded.
 fn levels(spots: &[Spot], lane: &Lane) -> Vec<f64> {
-    let pitch = |spot: &Spot| {
-        if spot.mark.here { RING_PITCH } else { DOT_PITCH }
-    };
     let wanted: Vec<f64> = spots.iter().map(|spot| lane.apart(spot).0).collect();
-    let sizes: Vec<f64> = spots.iter().map(pitch).collect();
-    spread(&wanted, &sizes, lane.reach)
+    spread(&wanted, &vec![DOT_PITCH; spots.len()], lane.reach)
 }
 
 impl Lane {
@@ -229,21 +329,22 @@ impl Lane {
         self.edge.point(spot.dot.0, spot.dot.1)
     }
 
-    fn order(&self, a: &Spot, b: &Spot) -> Ordering {
-        let (one, two) = (self.apart(a), self.apart(b));
-        let order = one.0.total_cmp(&two.0).then(one.1.total_cmp(&two.1));
-        order.then_with(|| a.mark.code.cmp(&b.mark.code))
-    }
-
     fn place<'a>(&self, spot: &Spot<'a>, level: f64, stand: f64) -> Placed<'a> {
         let depth = if self.edge.upright() { TAG_WIDTH } else { TAG_HEIGHT };
         let inner = self.middle - self.edge.outward() * depth / 2.0;
         let out = inner - self.edge.outward() * STUB;
         let dot = self.apart(spot).1;
         let course = [(stand, inner), (stand, out), (level, self.bend), (level, dot)];
+        let tag = |(at, &(number, mark)): (usize, &(usize, &'a Mark))| {
+            let by = at as f64 * LIST_PITCH;
+            let (along, across) = match self.edge.upright() {
+                true => (stand - spot.longer() / 2.0 + by, self.middle),
+                false => (stand, self.middle + self.edge.outward() * by),
+            };
+            Tagged { number, mark, tag: Area::around(self.edge.point(along, across), TAG_WIDTH, TAG_HEIGHT) }
+        };
         Placed {
-            mark: spot.mark,
-            tag: Area::around(self.edge.point(stand, self.middle), TAG_WIDTH, TAG_HEIGHT),
+            tags: spot.marks.iter().enumerate().map(tag).collect(),
             leader: course.map(|(along, across)| self.edge.point(along, across)),
         }
     }

@@ -133,6 +133,8 @@ sides-explained = The nearside is the side next to the kerb. The offside is the 
 
 # The plan
 plan-label = Plan seen from above. Choose a place.
+plan-nearside-label = The nearside, seen from outside. Choose a place.
+plan-offside-label = The offside, seen from outside. Choose a place.
 plan-front = Front
 plan-rear = Rear
 plan-nearside = Nearside
