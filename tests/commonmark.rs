@@ -8,7 +8,7 @@ use lockerleaf::load::markdown;
 use lockerleaf::model::files::forms::Signal;
 use lockerleaf::model::source::FileId;
 use lockerleaf::model::text::{Refs, Target};
-use lockerleaf::render::html::{self, Around};
+use lockerleaf::render::html::{self, Around, Picture};
 
 /// Links as they were written, so that the specification's own addresses can be compared.
 struct Plain(Refs);
@@ -20,8 +20,8 @@ impl Around for Plain {
         html::title_attribute(out, title);
         out.push_str(&format!(">{inner}</a>"));
     }
-    fn picture(&self, number: usize) -> String {
-        self.0.pictures[number].value.clone()
+    fn picture(&self, number: usize) -> Picture {
+        Picture { src: self.0.pictures[number].value.clone(), ..Picture::default() }
     }
     fn slot(&self, number: usize) -> &str {
         &self.0.slots[number].value
