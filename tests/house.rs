@@ -152,7 +152,7 @@ fn dates_as_text(json: &mut serde_json::Value) {
 #[test]
 fn the_readme_names_every_command() {
     let readme = read("README.md");
-    for command in ["assemble", "inspect", "explain", "schemas"] {
+    for command in ["assemble", "book-in", "due", "explain", "inspect", "print", "publish", "schemas"] {
         assert!(readme.contains(&format!("lockerleaf {command}")), "{command}");
     }
     assert!(readme.contains("cargo run --release") && readme.contains("bash tests/run"));

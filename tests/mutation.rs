@@ -4,7 +4,7 @@
 mod common;
 
 use common::root;
-use lockerleaf::check::{self, safety};
+use lockerleaf::check::{self, Check, Checked, safety};
 use lockerleaf::coverage::{Coverage, measure};
 use lockerleaf::diag::{Acc, Severity};
 use lockerleaf::load::{disk::Folder, load, text};
@@ -33,7 +33,7 @@ fn each_note_of_the_demo_is_missed_when_it_is_gone_weak_empty_or_late() {
     let book = load(&mut acc, &Folder::new(root())).unwrap();
     assert!(!acc.has_errors());
     let theme = Theme::new(&book.theme, &book.settings.languages).unwrap();
-    assert_eq!(findings(&book, &theme), Vec::<String>::new(), "the demo is not clean to begin with");
+    assert_eq!(findings(&book, &theme, None), Vec::<String>::new(), "the demo is not clean to begin with");
     let notes = notes(&book);
     assert!(notes.len() > 100, "only {} notes", notes.len());
     let parts: Vec<_> = std::thread::scope(|scope| {
@@ -134,7 +134,7 @@ fn survives(book: &mut Book, theme: &Theme, note: &Found, mutated: &str) -> Opti
         acc.in_any_order().filter(|d| d.severity == Severity::Error).map(|d| d.message.clone()).collect();
     let in_text = !found.is_empty();
     if !in_text {
-        found = findings(book, theme);
+        found = findings(book, theme, Some(note.module));
     }
     let path = book.sources.get(file).path.clone();
     book.modules[note.module].texts.insert(language, original);
@@ -147,11 +147,18 @@ fn survives(book: &mut Book, theme: &Theme, note: &Found, mutated: &str) -> Opti
     }
 }
 
-/// The errors of a book that was loaded: the check of names and so on, then those of safety.
-fn findings(book: &Book, theme: &Theme) -> Vec<String> {
+/// The errors of a book that was loaded: the check of names and so on, then those of safety. With a module, only of the
+/// vans that show its text: the others say nothing of it.
+fn findings(book: &Book, theme: &Theme, module: Option<usize>) -> Vec<String> {
     let mut acc = Acc::default();
-    let vans = resolve(&mut acc, book);
-    check::check(&mut acc, book, &vans, None);
+    let mut vans = resolve(&mut acc, book);
+    vans.retain(|van| module.is_none_or(|module| van.fits.iter().any(|fit| shows(book, fit.module, module))));
+    // What only warns turns nothing red.
+    let turns_red =
+        |check: &&&Check| check.rules.is_empty() || check.rules.iter().any(|rule| rule.severity == Severity::Error);
+    for check in check::CHECKS.iter().filter(turns_red) {
+        (check.run)(&mut acc, Checked { book, vans: &vans, today: None });
+    }
     if !acc.has_errors() {
         let language = book.settings.language();
         let cells = vans.iter().flat_map(|van| measure(book, van, language, theme.phrases(language), None).cells);
@@ -159,4 +166,9 @@ fn findings(book: &Book, theme: &Theme) -> Vec<String> {
         safety::check(&mut acc, safety::Guarded { book, vans: &vans, coverage: &coverage, today: None });
     }
     acc.in_any_order().filter(|d| d.severity == Severity::Error).map(|d| d.message.clone()).collect()
+}
+
+/// Whether a fit of the module `fitted` shows the text of `module`.
+fn shows(book: &Book, fitted: usize, module: usize) -> bool {
+    fitted == module || book.modules[fitted].includes.contains(&module)
 }

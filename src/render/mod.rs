@@ -97,12 +97,7 @@ fn drawings_of(theme: &Theme, guides: &[Guide]) -> Vec<Drawings> {
 }
 
 /// All pages but the one about the guide; with a fingerprint, only that one.
-fn pages(
-    theme: &Theme,
-    guides: &[Drawn],
-    out: &mut Vec<Artifact>,
-    fingerprint: &str,
-) -> Result<(), String> {
+fn pages(theme: &Theme, guides: &[Drawn], out: &mut Vec<Artifact>, fingerprint: &str) -> Result<(), String> {
     for (guide, drawings) in guides {
         for page in guide.pages.iter().filter(|page| (page.address == "about") != fingerprint.is_empty()) {
             out.push(page::page(theme, guide, drawings, page, fingerprint)?);

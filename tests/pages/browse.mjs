@@ -82,9 +82,11 @@ async function underAnotherPath() {
 }
 
 await proveTheChecks();
-await look(390, 844, accessible);
-await look(320, 640);
-await look(1280, 800);
+const narrowAndWide = async () => {
+  await look(320, 640);
+  await look(1280, 800);
+};
+await Promise.all([look(390, 844, accessible), narrowAndWide()]);
 const labels = await underAnotherPath();
 await browser.close();
 for (const problem of problems.slice(0, 30)) console.log(problem);

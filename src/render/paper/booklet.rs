@@ -141,7 +141,7 @@ impl<'a> Teller<'a> {
             PageBody::Place(place) => contents.places.push(self.place(place)),
             PageBody::System(_, fits) => {
                 let pages = fits.iter().filter_map(|summary| self.fit_page(summary.fit));
-                let parts = pages.map(|page| self.codes.is_some()_part(page)).collect();
+                let parts = pages.map(|page| self.whole_part(page)).collect();
                 contents.systems.push(Chapter { title: page.title.clone(), parts });
             }
             PageBody::Routine(routine) => contents.routines.push(self.routine(page, routine)),
