@@ -18,7 +18,7 @@ fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
 
 fn printed(fixture: &str, out: &Path, order: &Order) -> Option<lockerleaf::write::Receipt> {
     let looked = look(&book(fixture)).unwrap();
-    print(&looked, out, &|_| true, order, &|| {}).unwrap()
+    print(&looked, out, &|_| true, order, &|| {}).unwrap().map(|printed| printed.receipt)
 }
 
 fn one_paper() -> Order {

@@ -35,7 +35,7 @@ impl Default for Sheets {
             cut_marks: false,
             start: 1,
         };
-        let strip = Sheet { rows: 11, first: [12.0, 18.5], label: [90.0, 20.0], gap: [6.0, 4.0], corner: 0.0, ..wide };
+        let strip = Sheet { rows: 10, first: [12.0, 15.0], label: [90.0, 24.0], gap: [6.0, 3.0], corner: 0.0, ..wide };
         Sheets { wide, strip }
     }
 }

@@ -69,7 +69,9 @@ pub fn book(fixture: &str) -> Memory {
     let mut files = Memory::from_fixture(&read("tests/base.txt"));
     for (path, bytes) in Memory::from_fixture(fixture).0 {
         let asked = std::str::from_utf8(&bytes).unwrap_or_default();
-        if let Some(name) = asked.strip_prefix("(picture ").and_then(|rest| rest.strip_suffix(")\n")) {
+        if let Some(name) =
+            asked.strip_prefix("(picture ").and_then(|rest| rest.strip_suffix(")\n")).filter(|name| !name.contains(')'))
+        {
             files.0.insert(path, pictures::named(name));
         } else if bytes == b"(none)\n" {
             files.0.remove(&path);

@@ -158,7 +158,7 @@ def address(code):
 # Positions, in mm: the sheets that a book has when it says nothing of them.
 SHEETS = {
     "labels": {"first": (12, 12.5), "label": (90, 42), "gap": (6, 4), "columns": 2, "rows": 6},
-    "strips": {"first": (12, 18.5), "label": (90, 20), "gap": (6, 4), "columns": 2, "rows": 11},
+    "strips": {"first": (12, 15), "label": (90, 24), "gap": (6, 3), "columns": 2, "rows": 10},
 }
 MARGIN, QUIET, RESOLUTION = 1.5, 4, 300
 
@@ -177,7 +177,10 @@ def positions(pdf, sheet, count, folder):
         if dark is None:
             hold(False, f"{pdf.name}: nothing is printed at position {number + 1}")
             continue
-        modules = 29
+        # The code and its quiet zone fill the square, so its width tells how many modules it has: 4 a version more than 17.
+        width = (dark[2] - dark[0]) / scale
+        modules = round(2 * QUIET * width / (side - width))
+        hold(modules >= 21 and modules % 4 == 1, f"{pdf.name}: {modules} modules at position {number + 1}")
         quiet = QUIET * side / (modules + 2 * QUIET)
         left, top = (box[0] + dark[0]) / scale, (box[1] + dark[1]) / scale
         worst = max(worst, abs(left - (x + quiet)), abs(top - (y + quiet)))
