@@ -103,7 +103,7 @@ expect((await every(page, 'without a server')) === 0, 'a page is of a guide that
 await page.goto(home + label.replace(/\/$/, ''));
 expect(page.url() === home + label, `an address without its slash leads to ${page.url()}`);
 await page.goto(home + label);
-await page.fill('#find', 'gas bottle');
+await page.fill('#_find', 'gas bottle');
 await page.waitForSelector('.search-found a', { timeout: 10000 }).catch(() => problems.push('search finds nothing without a server'));
 await page.locator('.search-found a').first().click();
 expect((await page.locator('h1').count()) === 1, 'a result does not open without a server');

@@ -59,7 +59,7 @@ for (const path of theirs) {
 }
 const part = theirs.find((path) => path.includes('/part/'));
 await page.goto(home + part);
-await page.fill('#find', 'locker');
+await page.fill('#_find', 'locker');
 await page.waitForSelector('.search-found a');
 if (await page.locator('.search-found [data-hostile], .search-found hostile-element').count()) problems.push('an element grew in what search found');
 if (!shown) problems.push('nothing of the hostile manifests is shown, so nothing was tried');

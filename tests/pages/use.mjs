@@ -41,7 +41,7 @@ async function accessible(page, when) {
 // Search by keyboard, from a folder, at phone and narrow size, light and dark.
 for (const options of [{}, { colorScheme: 'dark' }, { viewport: { width: 320, height: 640 } }, { viewport: { width: 1280, height: 800 } }]) {
   const page = await open(file('about/index.html'), { bypassCSP: true, ...options });
-  await page.fill('#find', 'gas bottel');
+  await page.fill('#_find', 'gas bottel');
   await page.waitForSelector('.search-found a');
   const when = `results at ${page.viewportSize().width}${options.colorScheme ?? ''}`;
   await accessible(page, when);
@@ -53,9 +53,9 @@ for (const options of [{}, { colorScheme: 'dark' }, { viewport: { width: 320, he
   expect(first, `${when}: arrows do not reach the first result`);
   await page.keyboard.press('Escape');
   expect(await page.evaluate(() => !document.querySelector('.search-found') && document.activeElement.id === 'find'), `${when}: Escape does not close`);
-  await page.fill('#find', 'zzzzzz');
+  await page.fill('#_find', 'zzzzzz');
   await page.waitForFunction(() => document.querySelector('.search-panel')?.textContent.includes('Nothing'));
-  await page.fill('#find', 'gas bottle');
+  await page.fill('#_find', 'gas bottle');
   await page.keyboard.press('Enter');
   await page.waitForFunction(() => document.activeElement?.closest('.search-found'));
   await page.keyboard.press('Enter');
@@ -67,7 +67,7 @@ for (const options of [{}, { colorScheme: 'dark' }, { viewport: { width: 320, he
 // Without script the box leads to the page from A to Z, from a folder and from a server, and nothing is offered that does not work.
 for (const path of [file('about/index.html'), `${home}about/`]) {
   const page = await open(path, { javaScriptEnabled: false });
-  await page.locator('#find').fill('loo');
+  await page.locator('#_find').fill('loo');
   await page.locator('.search-go').click();
   await page.waitForURL(/words\/index\.html\?find=loo/);
   expect((await page.locator('.saved').isHidden()) && (await page.locator('.tools-size').isHidden()), 'without script something is offered that does not work');

@@ -80,15 +80,15 @@ async function visit(path, use) {
 
 /** Types a question, and says how long after its last letter something useful was there. */
 async function ask(page) {
-  await page.locator('#find').tap();
+  await page.locator('#_find').tap();
   await page.waitForFunction(() => globalThis.guideSearch && globalThis.makeFinder && globalThis.MiniSearch);
   await page.waitForTimeout(1500);
   await page.evaluate(() => {
-    const box = document.querySelector('#find');
+    const box = document.querySelector('#_find');
     box.addEventListener('input', () => { window.typed = performance.now(); });
     new MutationObserver(() => { if (document.querySelector('.search-found a')) window.shown = performance.now(); }).observe(box.form, { childList: true });
   });
-  await page.locator('#find').pressSequentially('gas bottel empty', { delay: 60 });
+  await page.locator('#_find').pressSequentially('gas bottel empty', { delay: 60 });
   await page.waitForTimeout(400);
   return page.evaluate(() => Math.round(window.shown - window.typed));
 }
