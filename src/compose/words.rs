@@ -66,9 +66,12 @@ impl<'a> Composer<'a, '_> {
         let Some(table) = self.book.words.0.get(self.language) else {
             return entries;
         };
+        // Each title is taken apart once, not once for each of the many words.
+        let parts: Vec<_> = known.iter().filter(|entry| entry.section.is_none()).collect();
+        let parts: Vec<_> = parts.into_iter().map(|entry| (entry, spaced(&entry.title))).collect();
         for (word, means) in table.iter() {
             // What it means most surely is enough here: a list of everything near it would lead nowhere.
-            let surest = means.iter().map(|mean| named(known, mean)).find(|parts| !parts.is_empty());
+            let surest = means.iter().map(|mean| named(&parts, mean)).find(|parts| !parts.is_empty());
             entries.extend(surest.into_iter().flatten().map(|entry| WordEntry {
                 word: capital(&word.value),
                 address: entry.address.clone(),
@@ -80,18 +83,17 @@ impl<'a> Composer<'a, '_> {
     }
 }
 
-/// The parts and places that have this name or these words in their title.
-fn named<'e>(known: &'e [WordEntry], mean: &str) -> Vec<&'e WordEntry> {
-    let parts = known.iter().filter(|entry| entry.section.is_none());
-    parts.filter(|entry| entry.word.eq_ignore_ascii_case(mean) || contains_words(&entry.title, mean)).collect()
+/// Those of `parts`, with their titles taken apart, that have this name or these words in their title.
+fn named<'e>(parts: &[(&'e WordEntry, String)], mean: &str) -> Vec<&'e WordEntry> {
+    let words = spaced(mean);
+    let meant = parts.iter().filter(|(entry, title)| title.contains(&words) || entry.word.eq_ignore_ascii_case(mean));
+    meant.map(|(entry, _)| *entry).collect()
 }
 
-fn contains_words(text: &str, words: &str) -> bool {
-    let spaced = |text: &str| {
-        let parts = text.split(|c: char| !c.is_alphanumeric() && c != '-').filter(|part| !part.is_empty());
-        format!(" {} ", parts.map(str::to_lowercase).collect::<Vec<_>>().join(" "))
-    };
-    spaced(text).contains(&spaced(words))
+/// The words of a text in small letters, each between spaces.
+fn spaced(text: &str) -> String {
+    let parts = text.split(|c: char| !c.is_alphanumeric() && c != '-').filter(|part| !part.is_empty());
+    format!(" {} ", parts.map(str::to_lowercase).collect::<Vec<_>>().join(" "))
 }
 
 /// One word is written one way all through, with the capitals that it has anywhere: `CO detector`, not `Co detector`.
