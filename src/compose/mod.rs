@@ -28,6 +28,22 @@ use std::collections::BTreeMap;
 
 /// Composes the guide of `van` in `language`, with the words of the theme in that language.
 pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Phrases) -> Guide<'a> {
+    composed(book, van, language, phrases, Composer::pages)
+}
+
+/// The same guide with only those pages that hold safety notes: parts, places, routines and the list of all notes.
+pub fn compose_notes<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Phrases) -> Guide<'a> {
+    composed(book, van, language, phrases, |composer, guide| composer.pages_with_notes(guide))
+}
+
+/// Composes a guide of the pages that `pages` gives.
+fn composed<'a, 'p>(
+    book: &'a Book,
+    van: &'a Van,
+    language: &'a str,
+    phrases: &'p Phrases,
+    pages: impl Fn(&Composer<'a, 'p>, &Guide<'a>) -> Vec<Page<'a>>,
+) -> Guide<'a> {
     let mut guide = Guide {
         language,
         languages: book.settings.languages.iter().map(String::as_str).collect(),
@@ -44,7 +60,7 @@ pub fn compose<'a>(book: &'a Book, van: &'a Van, language: &'a str, phrases: &Ph
     };
     guide.views = views::views(book, van, language, phrases);
     let composer = Composer { book, van, language, phrases };
-    let pages = composer.pages(&guide);
+    let pages = pages(&composer, &guide);
     warnings::mark_places(&mut guide, &pages);
     guide.pages = pages;
     guide
@@ -92,6 +108,14 @@ struct Composer<'a, 'p> {
 }
 
 impl<'a> Composer<'a, '_> {
+    fn pages_with_notes(&self, guide: &Guide<'a>) -> Vec<Page<'a>> {
+        let mut pages: Vec<_> = (0..self.van.places.len()).map(|place| self.place_page(place)).collect();
+        pages.extend((0..self.van.fits.len()).map(|fit| self.fit_page(guide, fit)));
+        pages.extend(self.routine_pages());
+        pages.push(self.page("warnings", "warnings", PageBody::Warnings(self.all_warnings())));
+        pages
+    }
+
     fn pages(&self, guide: &Guide<'a>) -> Vec<Page<'a>> {
         let mut pages = vec![self.page("", "home", PageBody::Home)];
         pages.extend((0..self.van.places.len()).map(|place| self.place_page(place)));

@@ -13,7 +13,7 @@ use jiff::civil::Date;
 
 /// The coverage of one van in one language. Waivers count until their last day, or always when today is not known.
 pub fn measure(book: &Book, van: &Van, language: &str, phrases: &Phrases, today: Option<Date>) -> Coverage {
-    let guide = compose::compose(book, van, language, phrases);
+    let guide = compose::compose_notes(book, van, language, phrases);
     let held = Held::new(&guide, phrases);
     let mut cells = Vec::new();
     for (number, fit) in van.fits.iter().enumerate() {
