@@ -52,7 +52,7 @@ for (const options of [{}, { colorScheme: 'dark' }, { viewport: { width: 320, he
   const first = await page.evaluate(() => document.activeElement === document.querySelector('.search-found a'));
   expect(first, `${when}: arrows do not reach the first result`);
   await page.keyboard.press('Escape');
-  expect(await page.evaluate(() => !document.querySelector('.search-found') && document.activeElement.id === 'find'), `${when}: Escape does not close`);
+  expect(await page.evaluate(() => !document.querySelector('.search-found') && document.activeElement.id === '_find'), `${when}: Escape does not close`);
   await page.fill('#_find', 'zzzzzz');
   await page.waitForFunction(() => document.querySelector('.search-panel')?.textContent.includes('Nothing'));
   await page.fill('#_find', 'gas bottle');
