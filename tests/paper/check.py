@@ -179,8 +179,9 @@ def positions(pdf, sheet, count, folder):
             continue
         # The code and its quiet zone fill the square, so its width tells how many modules it has: 4 a version more than 17.
         width = (dark[2] - dark[0]) / scale
-        modules = round(2 * QUIET * width / (side - width))
-        hold(modules >= 21 and modules % 4 == 1, f"{pdf.name}: {modules} modules at position {number + 1}")
+        modules = 17 + 4 * round((2 * QUIET * width / (side - width) - 17) / 4)
+        exact = side * modules / (modules + 2 * QUIET)
+        hold(modules >= 21 and abs(width - exact) <= 0.2, f"{pdf.name}: the code at position {number + 1} is {width:.2f} mm wide")
         quiet = QUIET * side / (modules + 2 * QUIET)
         left, top = (box[0] + dark[0]) / scale, (box[1] + dark[1]) / scale
         worst = max(worst, abs(left - (x + quiet)), abs(top - (y + quiet)))
