@@ -1,7 +1,7 @@
 //! Printing: booklet, labels and handover record of each van, to a folder of its own. What did not change is not made again.
 
 use crate::Looked;
-use crate::compose::compose;
+use crate::compose::{compose, search};
 use crate::error::Error;
 use crate::label::printing::{self, Printing};
 use crate::model::guide::Guide;
@@ -169,8 +169,14 @@ impl<'a> Room<'a> {
     fn said(&'a self, van: &'a Van) -> Result<Said<'a>, Error> {
         let book = &self.looked.book;
         let languages = book.settings.languages.iter();
-        let guides: Vec<_> =
-            languages.map(|language| compose(book, van, language, self.theme.phrases(language))).collect();
+        let composed = |language: &'a String| {
+            let phrases = self.theme.phrases(language);
+            let mut guide = compose(book, van, language, phrases);
+            // The fingerprint stands for the index of search too.
+            guide.search = search(book, van, &guide, phrases);
+            guide
+        };
+        let guides: Vec<_> = languages.map(composed).collect();
         let fingerprint = fingerprint_of(self.theme, book, &guides).map_err(broken)?;
         Ok(Said { room: self, van, guides, fingerprint })
     }
