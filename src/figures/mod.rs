@@ -40,7 +40,7 @@ mod payload;
 mod peukert_exponent;
 mod share_of;
 mod solar_day;
-mod sun;
+pub(crate) mod sun;
 mod sun_above_air;
 pub mod together;
 mod usable_capacity;

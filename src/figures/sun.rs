@@ -13,7 +13,7 @@ pub(super) const MJ_A_KWH: f64 = 3.6;
 const SUN: f64 = 0.0820;
 
 /// The months by name.
-pub(super) const MONTHS: &[&str] = &[
+pub(crate) const MONTHS: &[&str] = &[
     "january",
     "february",
     "march",

@@ -9,6 +9,7 @@ pub mod inputs;
 pub mod photo;
 pub mod phrases;
 pub mod quantity;
+pub mod search;
 pub mod sheet;
 pub mod source;
 pub mod sums;

@@ -1,6 +1,7 @@
 //! What the solar panel gives, by month and latitude.
 
 use super::{Desk, from_to, of, word, worked_out};
+use crate::figures::sun::MONTHS;
 use crate::model::sums::{Axis, Line, Plot, Sum, SumGroup};
 
 /// Degrees north: from the south of Spain to the south of Norway.
@@ -12,21 +13,6 @@ const PERFORMANCE: [f64; 2] = [25.0, 60.0];
 
 /// Volts of a battery while it is charged, roughly.
 const VOLTS: f64 = 13.0;
-
-const MONTHS: [&str; 12] = [
-    "january",
-    "february",
-    "march",
-    "april",
-    "may",
-    "june",
-    "july",
-    "august",
-    "september",
-    "october",
-    "november",
-    "december",
-];
 
 impl Desk<'_, '_, '_> {
     pub(super) fn sun(&self) -> Option<SumGroup> {

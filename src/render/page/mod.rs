@@ -12,7 +12,7 @@ use super::context as c;
 use super::links::{Way, folder};
 use super::plan_input::Drawings;
 use super::theme::Theme;
-use super::{Artifact, label, links, offline, root, search};
+use super::{Artifact, label, links, offline, search};
 use crate::model::guide::{Guide, Page, PageBody};
 use crate::model::phrases::Phrases;
 use serde::Serialize;
@@ -87,7 +87,7 @@ impl Stand<'_> {
             offline: self.offline(),
             page_address: self.address(),
             tell: self.tell(),
-            van: self.van(),
+            van: c::Van::new(&self.guide.identity, |name| self.way.file(name)),
             to: c::Ways {
                 home: to(""),
                 places: to("places"),
@@ -146,26 +146,6 @@ impl Stand<'_> {
         others
             .map(|language| c::Language { tag: language.to_string(), href: self.way.to_other(&folder(language)) })
             .collect()
-    }
-
-    fn van(&self) -> c::Van {
-        let identity = &self.guide.identity;
-        let address = label::address(identity.address, identity.key, "");
-        c::Van {
-            title: identity.title.to_string(),
-            model: identity.model.to_string(),
-            year: identity.year.map(|year| year.to_string()).unwrap_or_default(),
-            key: identity.key.to_string(),
-            address: address.trim_end_matches('/').to_string(),
-            dealer_name: identity.dealer_name.to_string(),
-            dealer_phone: identity.dealer_phone.to_string(),
-            dealer_tel: root::tel(identity.dealer_phone),
-            dealer_email: identity.dealer_email.to_string(),
-            dealer_web: identity.dealer_web.to_string(),
-            dealer_hours: identity.dealer_hours.to_string(),
-            dealer_logo: identity.dealer_logo.map(|logo| self.way.file(logo.name)).unwrap_or_default(),
-            dealer_logo_size: identity.dealer_logo.map(|logo| logo.size).unwrap_or_default(),
-        }
     }
 
     fn home(&self) -> c::Home {

@@ -1,5 +1,6 @@
 //! What the templates of paper are given: a guide as plain data. All words reach them as text, never as markup.
 
+use crate::render::context::Van;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -26,31 +27,6 @@ pub struct Shell<'a> {
     pub fingerprint_code: String,
     /// The address of the guide as a code.
     pub guide_code: String,
-}
-
-/// Which vehicle, and whose guide.
-#[derive(Serialize)]
-pub struct Van {
-    /// What readers call it.
-    pub title: String,
-    /// The model's name.
-    pub model: String,
-    /// The year it was built; empty when not known, as all of these.
-    pub year: String,
-    /// The public key.
-    pub key: String,
-    /// The address of the guide, as it is typed.
-    pub address: String,
-    /// The dealer's name.
-    pub dealer_name: String,
-    /// The dealer's telephone number.
-    pub dealer_phone: String,
-    /// The dealer's electronic mail.
-    pub dealer_email: String,
-    /// The dealer's page.
-    pub dealer_web: String,
-    /// When somebody answers.
-    pub dealer_hours: String,
 }
 
 /// A piece of text that stands on lines of its own.

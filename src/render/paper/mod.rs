@@ -15,13 +15,14 @@ mod words;
 
 pub use engine::Press;
 
+use super::context::Van;
 use super::plan_input;
 use crate::label::{Asked, Spot, address, draw};
 use crate::model::files::forms::Signal;
 use crate::model::files::vehicle::{PlaceKind, Side};
 use crate::model::guide::Guide;
 use crate::model::phrases::{Given, Phrases};
-use data::{Shell, Van};
+use data::Shell;
 use std::collections::BTreeSet;
 
 /// Sizes of paper for booklets.
@@ -116,7 +117,7 @@ impl<'a> Teller<'a> {
 
     fn shell(&self, title: &str, paper: &'a str, fingerprint: &str) -> Shell<'a> {
         let identity = &self.guide.identity;
-        let van = self.van();
+        let van = Van::new(identity, |_| String::new());
         Shell {
             language: self.guide.language,
             title: self.phrases.with(title, &[("van", Given::Text(identity.title))]),
@@ -128,22 +129,6 @@ impl<'a> Teller<'a> {
             fingerprint_code: self.code(&fingerprint.to_uppercase(), INDOORS),
             guide_code: self.code(&address::guide_address(identity.address, identity.key), INDOORS),
             van,
-        }
-    }
-
-    fn van(&self) -> Van {
-        let identity = &self.guide.identity;
-        Van {
-            title: identity.title.to_string(),
-            model: identity.model.to_string(),
-            year: identity.year.map(|year| year.to_string()).unwrap_or_default(),
-            key: identity.key.to_string(),
-            address: address::typed(identity.address, identity.key, ""),
-            dealer_name: identity.dealer_name.to_string(),
-            dealer_phone: identity.dealer_phone.to_string(),
-            dealer_email: identity.dealer_email.to_string(),
-            dealer_web: identity.dealer_web.to_string(),
-            dealer_hours: identity.dealer_hours.to_string(),
         }
     }
 
